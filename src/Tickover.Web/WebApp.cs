@@ -1,0 +1,4 @@
+namespace Tickover.Web;
+
+/// <summary>The tablet app.</summary>
+public static class WebApp;
