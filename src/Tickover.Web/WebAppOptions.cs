@@ -1,0 +1,20 @@
+namespace Tickover.Web;
+
+/// <summary>Where the tablet app finds its cars and where it listens.</summary>
+public sealed record WebAppOptions
+{
+    /// <summary>The address used where none is given: this machine only.</summary>
+    public const string DefaultAddress = "http://127.0.0.1:5480";
+
+    /// <summary>Folder of car documents; made if it is not there.</summary>
+    public required string DataFolder { get; init; }
+
+    /// <summary>Address to listen on. Any but a loopback address lets others on the network in.</summary>
+    public string Address { get; init; } = DefaultAddress;
+
+    /// <summary>Folder of sample car documents that a new car can start from; null where there is none.</summary>
+    public string? SamplesFolder { get; init; }
+
+    /// <summary>Folder of the documentation (checks.md and physics); null to use the pages embedded in the program.</summary>
+    public string? DocumentationFolder { get; init; }
+}
