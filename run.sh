@@ -1,0 +1,32 @@
+#!/usr/bin/env bash
+# Builds Tickover, lays out the demo workshop on the first run, says what the samples hold, and serves the pages.
+# Needs the .NET 10 SDK and nothing else. Options go to `tickover serve`: ./run.sh --port 5080 --data folder
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")"
+
+if ! command -v dotnet >/dev/null || ! dotnet --list-sdks | grep -q '^10\.'; then
+    echo "run.sh needs the .NET 10 SDK, which was not found. Install it from https://dotnet.microsoft.com/download and run this again." >&2
+    exit 2
+fi
+
+data=tickover-data
+args=("$@")
+for ((i = 0; i < ${#args[@]}; i++)); do
+    case "${args[i]}" in
+        --data) data=${args[i + 1]:-$data} ;;
+        --data=*) data=${args[i]#--data=} ;;
+    esac
+done
+case " $* " in *" --data"*) ;; *) args+=(--data "$data") ;; esac
+
+./tickover --version >/dev/null
+
+if [ ! -d "$data" ]; then
+    mkdir -p "$data/cars"
+    cp samples/*.car.json "$data/cars/"
+    echo "Demo cars of an invented workshop copied to $data/cars."
+fi
+
+./tickover check --brief "$data"/cars/*.car.json || true
+echo
+exec ./tickover serve "${args[@]}"
