@@ -1,0 +1,79 @@
+using Tickover.Reports.Charts;
+using Tickover.Workshop.Mixture;
+
+namespace Tickover.Reports.Mixture;
+
+/// <summary>One barrel's map brought onto a fine grid of places: λ, where it holds, and the borders drawn over it.</summary>
+internal sealed class MapField
+{
+    // Some 5 px between places on a tablet: contours look smooth, tracing stays under a few milliseconds
+    private const int FineColumns = 142;
+    private const int FineRows = 96;
+
+    // Beyond these no colour differs and no engine runs; the cap keeps the interpolation beside the border quiet
+    private const double RichestKept = 0.4;
+    private const double LeanestKept = 1.8;
+    private readonly List<(NoAnswer Reason, Field Field)> _reasons = [];
+
+    internal MapField(MixtureMap map, BarrelMap barrel, MapFrame frame)
+    {
+        var coarse = new CoarseMap(map.Grid, barrel, frame);
+        var fine = new Field(
+            Refinement.Even(frame.Plot.Left, frame.Plot.Right, FineColumns),
+            Refinement.Even(frame.Plot.Top, frame.Plot.Bottom, FineRows),
+            new double[FineColumns, FineRows]);
+        Lambda = Refinement.Refine(
+            Refinement.WithoutGaps(coarse.Figure(p => p.Lambda > 0 ? Math.Clamp(p.Lambda, RichestKept, LeanestKept) : double.NaN)),
+            fine.Xs, fine.Ys);
+        var targets = fine.Ys.Select(y => MixtureTargets.At(Math.Max(0, frame.Opening.ToValue(y)))).ToArray();
+        TooLean = Lambda.Map((i, j) => Lambda.Values[i, j] - targets[j].Leanest);
+        TooRich = Lambda.Map((i, j) => targets[j].Richest - Lambda.Values[i, j]);
+        foreach (var reason in NoAnswer.All.Where(r => coarse.Any(r.Flag)))
+        {
+            _reasons.Add((reason, SmoothFlag.Refine(coarse.Flag(reason.Flag), coarse.Indicator(reason.Flag), fine)));
+        }
+
+        Answers = fine.Map((i, j) => -_reasons.Select(r => r.Field.Values[i, j]).DefaultIfEmpty(-1).Max());
+        AnswerArea = ContourTracer.Areas(Answers, 0);
+        Feeding = new FeedingField(coarse, fine);
+    }
+
+    /// <summary>λ everywhere, also where it does not hold.</summary>
+    internal Field Lambda { get; }
+
+    /// <summary>Zero or above where there is an answer.</summary>
+    internal Field Answers { get; }
+
+    /// <summary>Outlines of where there is an answer.</summary>
+    internal IReadOnlyList<Polyline> AnswerArea { get; }
+
+    /// <summary>λ over the leanest target: zero or above where too lean.</summary>
+    internal Field TooLean { get; }
+
+    /// <summary>The richest target over λ: zero or above where too rich.</summary>
+    internal Field TooRich { get; }
+
+    /// <summary>Which circuit feeds.</summary>
+    internal FeedingField Feeding { get; }
+
+    /// <summary>Reasons for no answer that occur.</summary>
+    internal IEnumerable<NoAnswer> Reasons => _reasons.Select(r => r.Reason);
+
+    internal bool HasAnswer(int i, int j) => Answers.Values[i, j] >= 0;
+
+    internal bool HasAnswer(ChartPoint place) => Answers.At(place) >= 0;
+
+    /// <summary>The reason at a fine place; null where there is an answer.</summary>
+    internal NoAnswer? Why(int i, int j)
+    {
+        foreach (var (reason, field) in _reasons)
+        {
+            if (field.Values[i, j] > 0)
+            {
+                return reason;
+            }
+        }
+
+        return null;
+    }
+}
