@@ -21,6 +21,9 @@ public sealed record Car
     /// <summary>Firing order, numbers of cylinders from 1.</summary>
     public required IReadOnlyList<int> FiringOrder { get; init; }
 
+    /// <summary>Crank angle of firing of each cylinder behind cylinder 1, degrees, 0 to 720; by number of cylinder.</summary>
+    public required IReadOnlyList<double> FiringDegrees { get; init; }
+
     /// <summary>Figures of the engine (keys <c>engine.*</c>).</summary>
     public required FigureSet Engine { get; init; }
 

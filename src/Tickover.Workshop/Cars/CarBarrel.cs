@@ -18,6 +18,9 @@ public sealed record CarBarrel
     /// <summary>All figures of the barrel, given and by default (keys <c>barrel.*</c>).</summary>
     public required FigureSet Figures { get; init; }
 
+    /// <summary>Name of the emulsion tube as the document gives it; null where it gives none.</summary>
+    public string? EmulsionTube { get; init; }
+
     /// <summary>Rows of emulsion holes from the top down.</summary>
     public required IReadOnlyList<CarHoleRow> EmulsionHoles { get; init; }
 

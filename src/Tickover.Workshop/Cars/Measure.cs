@@ -39,6 +39,9 @@ public enum Measure
     /// <summary>A whole number.</summary>
     Count,
 
+    /// <summary>Heat released per kilogram of air, shown in MJ/kg.</summary>
+    Heat,
+
     /// <summary>An area shown in mm².</summary>
     Area,
 }
