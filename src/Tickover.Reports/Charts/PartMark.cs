@@ -5,4 +5,8 @@ namespace Tickover.Reports.Charts;
 /// <param name="Name">What a screen reader says.</param>
 /// <param name="Address">Where choosing it leads; null where the page's own script listens.</param>
 /// <param name="Selected">Whether it is the one chosen.</param>
-internal sealed record PartMark(string Key, string Name, string? Address, bool Selected);
+internal sealed record PartMark(string Key, string Name, string? Address, bool Selected)
+{
+    /// <summary>Whether it is a stop for the keyboard; a second shape of the same part is not.</summary>
+    internal bool Focusable { get; init; } = true;
+}

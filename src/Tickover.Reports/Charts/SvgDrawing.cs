@@ -103,10 +103,24 @@ internal sealed class SvgDrawing : IDrawing
     public IDisposable Part(PartMark mark)
     {
         var element = mark.Address is null ? "g" : "a";
-        _body.Append('<').Append(element).Attribute("class", "part").Attribute("data-part", mark.Key).Attribute("aria-label", mark.Name);
-        _ = mark.Address is null
-            ? _body.Append(" role=\"button\" tabindex=\"0\"").Attribute("aria-pressed", mark.Selected ? "true" : "false")
-            : _body.Attribute("href", mark.Address).Append(mark.Selected ? " aria-current=\"true\"" : "");
+        _body.Append('<').Append(element).Attribute("class", "part").Attribute("data-part", mark.Key);
+        if (mark.Address is { } address)
+        {
+            _body.Attribute("href", address);
+        }
+
+        if (mark.Focusable)
+        {
+            _body.Attribute("aria-label", mark.Name);
+            _ = mark.Address is null
+                ? _body.Append(" role=\"button\" tabindex=\"0\"").Attribute("aria-pressed", mark.Selected ? "true" : "false")
+                : _body.Append(mark.Selected ? " aria-current=\"true\"" : "");
+        }
+        else
+        {
+            _body.Append(" aria-hidden=\"true\"").Append(mark.Address is null ? "" : " tabindex=\"-1\"");
+        }
+
         _body.Append('>');
         return new Closing(this, $"</{element}>");
     }
@@ -118,7 +132,7 @@ internal sealed class SvgDrawing : IDrawing
     {
         var svg = new StringBuilder(_body.Length + 2048);
         svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\"")
-            .Attribute("viewBox", string.Create(CultureInfo.InvariantCulture, $"0 0 {frame.Width:0.#} {frame.Height:0.#}"))
+            .Attribute("viewBox", string.Create(CultureInfo.InvariantCulture, $"{frame.Left:0.#} {frame.Top:0.#} {frame.Width:0.#} {frame.Height:0.#}"))
             .Attribute("class", frame.ClassName).Attribute("role", frame.Role).Attribute("aria-label", frame.Label);
         foreach (var (name, value) in frame.Data)
         {

@@ -3,6 +3,12 @@ namespace Tickover.Reports.Charts;
 /// <summary>Size and meaning of a whole drawing.</summary>
 internal sealed record SvgFrame
 {
+    /// <summary>What of the drawing shows first at the left; zero shows it from its origin.</summary>
+    internal double Left { get; init; }
+
+    /// <summary>What of the drawing shows first at the top.</summary>
+    internal double Top { get; init; }
+
     internal required double Width { get; init; }
 
     internal required double Height { get; init; }
