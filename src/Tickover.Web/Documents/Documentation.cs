@@ -1,0 +1,63 @@
+using Markdig;
+using Markdig.Extensions.AutoIdentifiers;
+
+namespace Tickover.Web.Documents;
+
+/// <summary>The pages of docs that the app shows: the checks against the outside and the equations.</summary>
+public sealed class Documentation
+{
+    private const string Prefix = "docs/";
+
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
+        .UsePipeTables()
+        .UseAutoIdentifiers(AutoIdentifierOptions.GitHub)
+        .DisableHtml()
+        .Build();
+
+    private readonly Dictionary<string, string> _embedded;
+    private readonly string? _folder;
+
+    /// <summary>Finds the embedded pages.</summary>
+    /// <param name="options">A folder to read from instead, where one is given.</param>
+    public Documentation(WebAppOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        _folder = options.DocumentationFolder;
+        var assembly = typeof(Documentation).Assembly;
+        _embedded = assembly.GetManifestResourceNames()
+            .Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
+            .ToDictionary(n => n[Prefix.Length..], n => Text(assembly.GetManifestResourceStream(n)!), StringComparer.Ordinal);
+    }
+
+    /// <summary>Names of the pages about the physics, such as "metering".</summary>
+    public IReadOnlyList<string> Physics =>
+        [.. Names().Where(n => n.StartsWith("physics/", StringComparison.Ordinal)).Select(n => n["physics/".Length..]).Order(StringComparer.Ordinal)];
+
+    /// <summary>A page as HTML.</summary>
+    /// <param name="name">Name such as <c>checks</c> or <c>physics/metering</c>.</param>
+    /// <returns>The HTML, or null where there is no such page.</returns>
+    public string? Html(string name)
+    {
+        var text = Names().Contains(name, StringComparer.Ordinal) ? Source(name) : null;
+        return text is null ? null : WithoutInlineStyle(Markdown.ToHtml(text, Pipeline)).Replace(".md\"", "\"", StringComparison.Ordinal).Replace(".md#", "#", StringComparison.Ordinal);
+    }
+
+    // The content security policy allows no style in the mark-up; alignment becomes a class.
+    private static string WithoutInlineStyle(string html) => html
+        .Replace(" style=\"text-align: right;\"", " class=\"right\"", StringComparison.Ordinal)
+        .Replace(" style=\"text-align: center;\"", " class=\"middle\"", StringComparison.Ordinal)
+        .Replace(" style=\"text-align: left;\"", "", StringComparison.Ordinal);
+
+    private static string Text(Stream stream)
+    {
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+
+    private IEnumerable<string> Names() => _folder is null
+        ? _embedded.Keys
+        : Directory.EnumerateFiles(_folder, "*.md", SearchOption.AllDirectories)
+            .Select(p => Path.ChangeExtension(Path.GetRelativePath(_folder, p), null).Replace('\\', '/'));
+
+    private string Source(string name) => _folder is null ? _embedded[name] : File.ReadAllText(Path.Combine(_folder, name + ".md"));
+}

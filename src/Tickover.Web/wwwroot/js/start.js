@@ -1,0 +1,9 @@
+// @ts-check
+/** Starts what the page has. Every page works without this file: links and forms go to the server. */
+import { followSwaps } from "./swap.js";
+import { tapMaps } from "./map.js";
+import { keepDrafts } from "./draft.js";
+
+followSwaps();
+tapMaps();
+keepDrafts();
