@@ -22,11 +22,16 @@ case " $* " in *" --data"*) ;; *) args+=(--data "$data") ;; esac
 ./tickover --version >/dev/null
 
 if [ ! -d "$data" ]; then
-    mkdir -p "$data/cars"
-    cp samples/*.car.json "$data/cars/"
-    echo "Demo cars of an invented workshop copied to $data/cars."
+    mkdir -p "$data"
+    for car in samples/*.car.json; do
+        # The faulty one shows what faults look like; it is no car of the workshop.
+        [ "$car" = samples/faulty.car.json ] || cp "$car" "$data/$(basename "$car" .car.json).json"
+    done
+    echo "Demo cars of an invented workshop copied to $data."
 fi
 
-./tickover check --brief "$data"/cars/*.car.json || true
-echo
+if compgen -G "$data/*.json" >/dev/null; then
+    ./tickover check --brief "$data"/*.json || true
+    echo
+fi
 exec ./tickover serve "${args[@]}"

@@ -1,0 +1,101 @@
+using System.CommandLine;
+using System.Globalization;
+using Microsoft.AspNetCore.Connections;
+using Microsoft.Extensions.Hosting;
+using Tickover.Cli.Input;
+using Tickover.Web;
+
+namespace Tickover.Cli.Commands;
+
+/// <summary><c>tickover serve</c>: the pages for the tablet, served from this machine.</summary>
+internal sealed class ServeCommand : ExampledCommand
+{
+    private const int LargestPort = 65_535;
+
+    // The host's own greetings are talk for developers; what goes wrong still comes, on the error stream.
+    private static readonly string[] QuietHost =
+    [
+        "--Logging:LogLevel:Default=Warning",
+        "--Logging:LogLevel:Microsoft.Hosting.Lifetime=Warning",
+        "--Logging:Console:LogToStandardErrorThreshold=Trace",
+    ];
+
+    private readonly Terminal _terminal;
+
+    private readonly Option<string> _port = new("--port")
+    {
+        Description = "Port to listen on; 0 takes any free one.",
+        HelpName = "PORT",
+        DefaultValueFactory = _ => new Uri(WebAppOptions.DefaultAddress).Port.ToString(CultureInfo.InvariantCulture),
+    };
+
+    private readonly Option<string> _data = new("--data")
+    {
+        Description = "Folder of the car documents; made if it is not there.",
+        HelpName = "FOLDER",
+        DefaultValueFactory = _ => "tickover-data",
+    };
+
+    private readonly Option<bool> _network = new("--network")
+    {
+        Description = "Let other machines in the workshop's network in, such as a tablet. Whoever is on that network can then read and change the cars.",
+    };
+
+    /// <summary>Makes the command.</summary>
+    /// <param name="terminal">Where it talks.</param>
+    public ServeCommand(Terminal terminal)
+        : base("serve", "Serves the pages for browser and tablet until Ctrl-C.", "tickover serve --port 5480 --data tickover-data")
+    {
+        _terminal = terminal;
+        Add(_port);
+        Add(_data);
+        Add(_network);
+        SetAction(RunAsync);
+    }
+
+    private async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
+    {
+        var typed = parsed.GetRequiredValue(_port);
+        if (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var port) || port > LargestPort)
+        {
+            return await RefuseAsync($"--port {typed}: a port is a whole number from 0 to {LargestPort}. Leave it out for the usual one.");
+        }
+
+        var data = parsed.GetRequiredValue(_data);
+        if (DataFolder.Make(data) is { } complaint)
+        {
+            return await RefuseAsync(complaint);
+        }
+
+        var host = parsed.GetValue(_network) ? "0.0.0.0" : "127.0.0.1";
+        await using var app = WebApp.Build(QuietHost, new WebAppOptions
+        {
+            DataFolder = Path.GetFullPath(data),
+            Address = string.Create(CultureInfo.InvariantCulture, $"http://{host}:{port}"),
+            SamplesFolder = Path.Combine(AppContext.BaseDirectory, "samples"),
+        });
+        try
+        {
+            await app.StartAsync(cancellation);
+        }
+        catch (IOException e) when (e.InnerException is AddressInUseException)
+        {
+            return await RefuseAsync($"Port {port} is taken by another program. Stop it or choose another with --port.");
+        }
+
+        foreach (var address in app.Urls)
+        {
+            await _terminal.Output.WriteLineAsync($"Tickover serves {Path.GetFullPath(data)} at {address}. Ctrl-C stops it.");
+        }
+
+        await _terminal.Output.FlushAsync(cancellation);
+        await app.WaitForShutdownAsync(cancellation);
+        return ExitCode.Done;
+    }
+
+    private async Task<int> RefuseAsync(string complaint)
+    {
+        await _terminal.Error.WriteLineAsync(complaint);
+        return ExitCode.UnusableInput;
+    }
+}

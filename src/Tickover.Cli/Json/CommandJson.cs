@@ -1,0 +1,22 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Tickover.Cli.Json;
+
+/// <summary>Writers of the commands' JSON, made when the program is built: reflection would cost a tenth of a second at each start.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    UseStringEnumConverter = true,
+    WriteIndented = true)]
+[JsonSerializable(typeof(CheckDocument))]
+[JsonSerializable(typeof(MixtureDocument))]
+[JsonSerializable(typeof(ExplainDocument))]
+internal sealed partial class CommandJson : JsonSerializerContext
+{
+    /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>
+    public static CommandJson Readable => field ??= new(new JsonSerializerOptions(Default.Options)
+    {
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    });
+}

@@ -1,0 +1,77 @@
+using System.CommandLine;
+using System.Text;
+
+namespace Tickover.Cli.Output;
+
+/// <summary>Hands over what a command made: on the standard output, or in a file that is there whole or not at all.</summary>
+/// <param name="terminal">Where data and complaints go.</param>
+internal sealed class Delivery(Terminal terminal)
+{
+    private readonly Option<string?> _file = new("--output", "-o")
+    {
+        Description = "Write to this file instead of the standard output; it appears whole or not at all.",
+        HelpName = "FILE",
+    };
+
+    /// <summary>Adds the option to a command.</summary>
+    /// <param name="command">The command.</param>
+    public void AddTo(Command command) => command.Add(_file);
+
+    /// <summary>Whether the data goes to the terminal and may be coloured.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <returns>Whether to colour.</returns>
+    public bool Coloured(ParseResult parsed) => terminal.Colour && parsed.GetValue(_file) is null;
+
+    /// <summary>Hands the text over.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="cancellation">Last chance to leave the file as it was.</param>
+    /// <returns>The exit code.</returns>
+    public int Give(ParseResult parsed, string text, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        if (parsed.GetValue(_file) is not { } path)
+        {
+            terminal.Output.Write(text);
+            terminal.Output.Flush();
+            return ExitCode.Done;
+        }
+
+        var complaint = Directory.Exists(path) ? $"'{path}' is a folder. Name a file in it." : Write(path, text);
+        if (complaint is null)
+        {
+            terminal.Error.WriteLine($"Written to {path}.");
+            return ExitCode.Done;
+        }
+
+        terminal.Error.WriteLine(complaint);
+        return ExitCode.UnusableInput;
+    }
+
+    private static string? Write(string path, string text)
+    {
+        // Beside the target: a rename is whole only within one file system.
+        var part = $"{path}.{Guid.NewGuid():N}.part";
+        try
+        {
+            File.WriteAllText(part, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            File.Move(part, path, overwrite: true);
+            return null;
+        }
+        catch (DirectoryNotFoundException)
+        {
+            return $"The folder of '{path}' does not exist. Make it first.";
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return $"'{path}' cannot be written: {e.Message}";
+        }
+        finally
+        {
+            if (File.Exists(part))
+            {
+                File.Delete(part);
+            }
+        }
+    }
+}

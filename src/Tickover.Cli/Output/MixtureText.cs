@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Text;
+using Tickover.Workshop.Cars;
+using Tickover.Workshop.Mixture;
+
+namespace Tickover.Cli.Output;
+
+/// <summary>The map as a person reads it: the verdict, a small map, a table.</summary>
+/// <param name="width">Columns to fill.</param>
+internal sealed class MixtureText(int width)
+{
+    private const double Percent = 100;
+
+    /// <summary>Writes it.</summary>
+    /// <param name="result">What was computed.</param>
+    /// <returns>The text.</returns>
+    public string Text(MixtureResult result)
+    {
+        var text = new StringBuilder();
+        var day = string.Join(", ", result.Car.Ambient.Select(f => $"{f.Definition.Label.ToLowerInvariant()} {FigureText.Show(f)}"));
+        text.AppendLine(CultureInfo.InvariantCulture, $"{result.Car.Name}, fuel {result.Car.FuelGrade}, {day}.");
+        text.AppendLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"Every λ ±{result.Fitted.RelativeBand * Percent:0} %: computed from the description, not fitted to readings of this car."));
+        foreach (var group in result.Groups)
+        {
+            Append(text, result, group);
+        }
+
+        text.AppendLine().AppendLine(LambdaTable.Legend);
+        return text.ToString();
+    }
+
+    private void Append(StringBuilder text, MixtureResult result, IReadOnlyList<int> group)
+    {
+        var words = AlikeBarrels.Words(group);
+        if (result.Trial is not { } trial)
+        {
+            AppendMap(text, words, result.Fitted, group[0]);
+            return;
+        }
+
+        AppendMap(text, $"{words}, as fitted", result.Fitted, group[0]);
+        AppendMap(text, $"{words}, trial: {string.Join(", ", result.Changes.Select(c => $"{c.Path} {c.Text}"))}", trial, group[0]);
+        text.AppendLine().AppendLine(CultureInfo.InvariantCulture, $"{words}, trial less fitted");
+        text.Append(new LambdaTable(trial, group[0], width).Difference(result.Fitted));
+    }
+
+    private void AppendMap(StringBuilder text, string title, MixtureMap map, int number)
+    {
+        text.AppendLine().AppendLine(title);
+        text.Append(new LambdaTable(map, number, width).Text());
+    }
+}

@@ -1,0 +1,23 @@
+namespace Tickover.Physics.Flow;
+
+/// <summary>What a jet passes at one pressure drop.</summary>
+public sealed record JetPoint
+{
+    /// <summary>Mass flow, kg/s; negative when it runs back.</summary>
+    public required double MassFlowKilogramsPerSecond { get; init; }
+
+    /// <summary>Reynolds number of the mean speed in the bore, 1; not negative.</summary>
+    public required double Reynolds { get; init; }
+
+    /// <summary>Discharge coefficient, 1.</summary>
+    public required double DischargeCoefficient { get; init; }
+
+    /// <summary>Whether Reynolds number and bore length lie in the range of the formula.</summary>
+    public required Validity Validity { get; init; }
+
+    /// <summary>Steps taken to solve for the flow; none where a closed form serves.</summary>
+    public required int Iterations { get; init; }
+
+    /// <summary>Relative error left in the pressure drop, 1.</summary>
+    public required double Residual { get; init; }
+}

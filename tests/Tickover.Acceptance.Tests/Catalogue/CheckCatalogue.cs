@@ -1,0 +1,21 @@
+namespace Tickover.Acceptance.Tests.Catalogue;
+
+/// <summary>Every check against the outside, in the order of the page. Add a catalogue class and name it here.</summary>
+public static class CheckCatalogue
+{
+    public static IReadOnlyList<CheckGroup> Groups { get; } =
+    [
+        AirChecks.Group,
+        FuelChecks.Group,
+        GasFlowChecks.Group,
+        JetChecks.Group,
+        ThrottleChecks.Group,
+        ChokeChecks.Group,
+        SizingChecks.Group,
+        SuctionChecks.Group,
+        LipChecks.Group,
+        AltitudeChecks.Group,
+    ];
+
+    public static IEnumerable<OutsideCheck> All => Groups.SelectMany(group => group.Checks);
+}

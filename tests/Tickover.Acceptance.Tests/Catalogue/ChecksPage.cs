@@ -1,0 +1,83 @@
+using System.Globalization;
+using System.Text;
+
+namespace Tickover.Acceptance.Tests.Catalogue;
+
+/// <summary>Writes docs/checks.md from the catalogue.</summary>
+public static class ChecksPage
+{
+    public static string Write(IReadOnlyList<CheckGroup> groups)
+    {
+        var page = new StringBuilder();
+        WriteHead(page, [.. groups.SelectMany(group => group.Checks)]);
+        foreach (var group in groups)
+        {
+            Line(page, $"## {group.Title}");
+            Line(page, "");
+            Line(page, "| What | Source | Kind | There | Here | Difference | Allowed |");
+            Line(page, "|---|---|---|--:|--:|--:|--:|");
+            foreach (var check in group.Checks)
+            {
+                Line(page, Row(check));
+            }
+
+            Line(page, "");
+        }
+
+        return page.ToString().TrimEnd('\n') + "\n";
+    }
+
+    public static string KindInWords(SourceKind kind) => kind switch
+    {
+        SourceKind.Published => "published",
+        SourceKind.FromMemory => "from memory",
+        SourceKind.CommonPractice => "common practice",
+        SourceKind.Derived => "derived",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "not a kind of source"),
+    };
+
+    private static void WriteHead(StringBuilder page, IReadOnlyList<OutsideCheck> checks)
+    {
+        Line(page, "# Checks against the outside");
+        Line(page, "");
+        Line(page, "What the models give, beside what others print. Written by the acceptance tests from the same catalogue they run; edit neither by hand.");
+        Line(page, "");
+        Line(page, "- **published**: printed in the source named, seen there or in an open data set that quotes it.");
+        Line(page, "- **from memory**: printed in the source named, quoted from memory; check it before relying on it.");
+        Line(page, "- **common practice**: a workshop's rule of thumb, no published source.");
+        Line(page, "- **derived**: worked out independently for this project, from the inputs or the formula of the source named. Another hand, no authority.");
+        Line(page, "");
+        Line(page, "Books round their answers and their constants, so 0.5 % is allowed where nothing else is said.");
+        Line(page, "");
+        Line(page, "| Kind | Checks | Largest difference |");
+        Line(page, "|---|--:|--:|");
+        foreach (var kind in checks.GroupBy(check => check.Kind).OrderBy(kind => kind.Key))
+        {
+            var largest = kind.Max(check => Math.Abs(check.Difference(check.Ours())));
+            Line(page, $"| {KindInWords(kind.Key)} | {Text(kind.Count())} | {Percent(largest)} |");
+        }
+
+        Line(page, "");
+    }
+
+    private static string Row(OutsideCheck check)
+    {
+        var ours = check.Ours();
+        var unit = string.Equals(check.Unit, "1", StringComparison.Ordinal) ? "" : $", {check.Unit}";
+        var note = check.Note.Length == 0 ? "" : $" ({check.Note})";
+        return $"| {check.Subject}: {check.Quantity}{unit} | {check.Source}{note} | {KindInWords(check.Kind)} | {Number(check.Published, 10)} | {Number(ours, 6)} | {SignedPercent(check.Difference(ours))} | {Allowed(check.Tolerance)} |";
+    }
+
+    private static string Number(double value, int digits) => value.ToString($"G{digits}", CultureInfo.InvariantCulture);
+
+    private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
+
+    private static string Percent(double value) => (value * 100).ToString("0.000 '%'", CultureInfo.InvariantCulture);
+
+    // The negative zero that rounding leaves would differ from run to run in sign only.
+    private static string SignedPercent(double value) => (value * 100).ToString("+0.000 '%';-0.000 '%';0.000 '%'", CultureInfo.InvariantCulture);
+
+    private static string Allowed(double value) => (value * 100).ToString("0.####", CultureInfo.InvariantCulture) + " %";
+
+    private static void Line(StringBuilder page, string text) => page.Append(text).Append('\n');
+}
