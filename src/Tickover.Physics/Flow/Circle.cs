@@ -30,8 +30,8 @@ public static class Circle
             return Area(diameterMetres);
         }
 
-        var height = radius - uncoveredMetres;
-        return radius * radius * Math.Acos(Math.Clamp(height / radius, -1, 1))
-            - height * Math.Sqrt(Math.Max(0, uncoveredMetres * (diameterMetres - uncoveredMetres))); // flow (14)
+        // The angle the chord is seen under; by the arc cosine of (r - s)/r a sliver would come out negative.
+        var angle = 4 * Math.Asin(Math.Sqrt(uncoveredMetres / diameterMetres));
+        return radius * radius / 2 * (angle - Math.Sin(angle)); // flow (14)
     }
 }
