@@ -1,4 +1,5 @@
 using Tickover.Workshop.Cars.Reading;
+using Tickover.Workshop.Cars.Writing;
 
 namespace Tickover.Workshop.Cars;
 
@@ -18,9 +19,23 @@ public static class CarDocument
     /// <param name="car">The car.</param>
     /// <param name="path">
     /// Where: <c>engine.bore</c>, <c>ambient.temperature</c>, <c>fuel</c>, <c>barrel.mainJet</c> for all barrels alike,
-    /// or <c>carburettors[0].barrels[1].mainJet</c> for one.
+    /// or <c>carburettors[0].barrels[1].mainJet</c> for one. A change for all barrels takes out what stands for single ones.
     /// </param>
-    /// <param name="text">The new text, such as "32 mm" or "135"; empty to go back to the default.</param>
+    /// <param name="text">The new text, such as "32 mm" or "135"; empty to take the member out, so that the wider setting or the default holds.</param>
     /// <returns>The changed car, or the faults; the car given is left as it is.</returns>
-    public static CarReading Change(Car car, string path, string text) => throw new NotSupportedException("lands with the car document");
+    public static CarReading Change(Car car, string path, string text)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(text);
+        return CarChange.Apply(car, path, text);
+    }
+
+    /// <summary>The JSON Schema (draft 2020-12) of a car document, generated from the catalogue.</summary>
+    /// <returns>The schema, JSON text with a final newline.</returns>
+    public static string Schema() => CarSchema.Generate();
+
+    /// <summary>The guide to the format, generated from the catalogue.</summary>
+    /// <returns>Markdown with a final newline.</returns>
+    public static string Guide() => CarGuide.Generate();
 }

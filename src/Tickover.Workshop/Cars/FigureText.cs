@@ -70,7 +70,7 @@ public static class FigureText
         var units = MeasureUnits.Of(measure);
         return measure switch
         {
-            Measure.JetBore => Digits(si / MetresPerJetNumber, 1),
+            Measure.JetBore => Digits(si / MetresPerJetNumber, 2),
             Measure.Length => Digits(units!.FromSi(si, 0), Math.Abs(units.FromSi(si, 0)) < 1 ? 3 : 2),
             Measure.Pressure => Math.Abs(si) < LargestPressureShownInPascals ? Digits(si, 0) : Digits(units!.FromSi(si, HectopascalIndex), 1),
             Measure.Speed or Measure.Altitude or Measure.Count => Digits(units?.FromSi(si, 0) ?? si, 0),
@@ -154,13 +154,14 @@ public static class FigureText
 
     private static FigureTextProblem? WithUnit(Measure measure, double number, string unit, out double si)
     {
-        si = number;
         if (MeasureUnits.Of(measure) is { } units)
         {
             return units.TryToSi(number, unit, out si) ? null : UnknownUnit(measure, unit);
         }
 
-        return measure == Measure.Turns && TurnWords.Contains(unit, StringComparer.OrdinalIgnoreCase) ? null : UnknownUnit(measure, unit);
+        var isTurns = measure == Measure.Turns && TurnWords.Contains(unit, StringComparer.OrdinalIgnoreCase);
+        si = isTurns ? number : 0;
+        return isTurns ? null : UnknownUnit(measure, unit);
     }
 
     private static FigureTextProblem UnknownUnit(Measure measure, string unit) =>

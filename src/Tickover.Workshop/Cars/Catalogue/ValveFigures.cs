@@ -32,7 +32,7 @@ internal static class ValveFigures
                 .From("6° for each 1000 rpm of peak power less 8°, common practice", EarlyAngle),
             Of("engine.inletClosesAfter", "Inlet closes", Measure.Angle, "0°", "130°")
                 .Is("Crank angle after bottom dead centre at which the inlet valve is seated again.")
-                .From("the inlet's opening angle by default and 40° more, common practice", LateAngle),
+                .From("the angle at which it opens and 40° more, common practice", c => c.Si("engine.inletOpensBefore") + (LateOverEarlyDegrees * RadiansPerDegree)),
             Of("engine.inletDischarge", "Inlet discharge coefficient", Measure.Ratio, "0.3", "1")
                 .Is("Discharge coefficient of the inlet valve on its curtain area.").OfTheModel(ModelDefaults.Valve.DischargeCoefficient),
             Of("engine.inletThroatRatio", "Inlet throat", Measure.Ratio, "0.6", "1")
@@ -50,10 +50,10 @@ internal static class ValveFigures
                 .From("a quarter of the valve's diameter, common practice", c => LiftPerDiameter * c.Si("engine.exhaustValveDiameter")),
             Of("engine.exhaustOpensBefore", "Exhaust opens", Measure.Angle, "0°", "130°")
                 .Is("Crank angle before bottom dead centre at which the exhaust valve leaves its seat.")
-                .From("as the inlet closes by default: the same camshaft turned round, common practice", LateAngle),
+                .From("as the inlet closes: the same cam turned round, common practice", c => c.Si("engine.inletClosesAfter")),
             Of("engine.exhaustClosesAfter", "Exhaust closes", Measure.Angle, "-40°", "100°")
                 .Is("Crank angle after top dead centre at which the exhaust valve is seated again; negative before it.")
-                .From("as the inlet opens by default, common practice", EarlyAngle),
+                .From("as the inlet opens, common practice", c => c.Si("engine.inletOpensBefore")),
             Of("engine.exhaustDischarge", "Exhaust discharge coefficient", Measure.Ratio, "0.3", "1")
                 .Is("Discharge coefficient of the exhaust valve on its curtain area.").OfTheModel(ModelDefaults.Valve.DischargeCoefficient),
             Of("engine.exhaustThroatRatio", "Exhaust throat", Measure.Ratio, "0.6", "1")
@@ -72,6 +72,4 @@ internal static class ValveFigures
         var thousandRpm = figures.Si("engine.peakPowerSpeed") / RadiansPerSecondPerThousandRpm;
         return ((EarlyDegreesPerThousandRpm * thousandRpm) + EarlyDegreesAtRest) * RadiansPerDegree;
     }
-
-    private static double LateAngle(FigureResolver figures) => EarlyAngle(figures) + (LateOverEarlyDegrees * RadiansPerDegree);
 }

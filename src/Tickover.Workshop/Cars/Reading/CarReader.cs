@@ -38,7 +38,10 @@ internal sealed class CarReader
         }
 
         var car = new CarReader(json, root, faults).Car();
-        return new CarReading(faults.All.Count == 0 ? car : null, faults.All, faults.Warnings);
+
+        // What is wrong already need not be called unusual too.
+        var wrong = faults.All.Select(f => f.Path).ToHashSet(StringComparer.Ordinal);
+        return new CarReading(car, faults.All, [.. faults.Warnings.Where(w => !wrong.Contains(w.Path))]);
     }
 
     private Car? Car()

@@ -45,10 +45,10 @@ internal static class FigureReader
             return double.NaN;
         }
 
-        return InRange(entry, path, si, from.Faults);
+        return InRange(entry, si, from, node.Text);
     }
 
-    private static double InRange(CatalogueEntry entry, string path, double si, Faults faults)
+    private static double InRange(CatalogueEntry entry, double si, ObjectReader from, string typed)
     {
         var definition = entry.Definition;
         var low = definition.MinimumSi - (Rounding * Math.Abs(definition.MinimumSi));
@@ -61,9 +61,9 @@ internal static class FigureReader
         var shown = FigureText.Show(definition.Measure, si);
         var isJetInMillimetres = definition.Measure == Measure.JetBore && si > 0 && si < SmallestJetNumber;
         var wayOut = isJetInMillimetres
-            ? $"A bare number counts 1/100 mm; if millimetres are meant, write \"{shown} mm\"."
+            ? $"A bare number counts 1/100 mm; if millimetres are meant, write \"{typed.Trim()} mm\"."
             : "Check the figure and its unit.";
-        faults.Add(path, $"{shown} is too {(si < low ? "small" : "large")} for \"{definition.Label}\"", entry.AllowedText, wayOut);
+        from.Faults.Add(from.At(entry.Name), $"{shown} is too {(si < low ? "small" : "large")} for \"{definition.Label}\"", entry.AllowedText, wayOut);
         return double.NaN;
     }
 }

@@ -128,7 +128,9 @@ internal static class SourceParser
         }
 
         var rest = string.Join('\n', lines.Skip(line + 1).Prepend(atLine[Math.Min(column, atLine.Length)..]));
-        return string.IsNullOrWhiteSpace(rest)
+
+        // A document cut off behind a comma is reported at that comma.
+        return rest.Trim() is "" or ","
             ? new Fault(place, "The document stops before it is complete", "every brace, bracket and quote closed", "Check that the file was saved whole; close what is open.")
             : new Fault(place, $"Not readable as JSON from here: {Near(rest)}", "JSON: names and texts in double quotes, commas between members, no comments and no comma after the last", "Mend this place; then the rest is checked.");
     }

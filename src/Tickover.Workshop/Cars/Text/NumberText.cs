@@ -56,7 +56,7 @@ internal static partial class NumberText
     private static double Whole(Group group) =>
         group.Length == 0 ? 0 : double.Parse(group.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\s*(?<number>[+-]?([0-9]+([.,][0-9]*)?|[.,][0-9]+)([eE][+-]?[0-9]{1,3})?)\s*(?<unit>[^\s0-9.,+-].*?)?\s*$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^\s*(?<number>[+-]?([0-9]+([.,][0-9]*)?|[.,][0-9]+)([eE][+-]?[0-9]{1,3})?)\s*(?<unit>[^\s0-9.,/+-].*?)?\s*$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex DecimalForm();
 
     // Drawings in inches: "1 1/4 in", "5/8 in".

@@ -1,0 +1,92 @@
+using Tickover.Workshop.Cars.Reading;
+
+namespace Tickover.Workshop.Cars.Writing;
+
+/// <summary>Changes one member of a car's document.</summary>
+internal static class CarChange
+{
+    private const string AllBarrels = "barrels";
+    private const string Carburettors = "carburettors";
+    private const int StepsToCarburettorSetting = 3;
+    private const int StepsToBarrelSetting = 5;
+
+    /// <summary>Changes a member and reads the document again.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="path">The member.</param>
+    /// <param name="text">What was typed; blank to take the member out.</param>
+    /// <returns>The changed car, or the faults.</returns>
+    public static CarReading Apply(Car car, string path, string text)
+    {
+        var target = DocumentPath.Parse(path) is { } parsed ? Target(parsed) : null;
+        var edit = new DocumentEdit(car.Document);
+        if (target is null || !IsThere(edit, target))
+        {
+            return Refused(path);
+        }
+
+        if (target.Steps is [(AllBarrels, _), _])
+        {
+            RemoveNarrower(edit, target.Name);
+        }
+
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            edit.Remove(target);
+        }
+        else
+        {
+            edit.Set(target, ValueText.ToJson(target.Name, text.Trim()));
+        }
+
+        return CarReader.Read(edit.Text);
+    }
+
+    /// <summary>The member of the document that a path means, or null where it means none.</summary>
+    private static DocumentPath? Target(DocumentPath path)
+    {
+        var steps = path.Steps;
+        var known = steps switch
+        {
+            [(not null, _)] => DocumentForm.Root.Except(["format", "engine", "ambient", AllBarrels, Carburettors], StringComparer.Ordinal),
+            [("engine", _), (not null, _)] => DocumentForm.Engine,
+            [("ambient", _), (not null, _)] => DocumentForm.Ambient,
+            [("barrel" or AllBarrels, _), (not null, _)] => DocumentForm.Settings,
+            [(Carburettors, _), (null, _), (not null, _)] => DocumentForm.Carburettor.Except([AllBarrels], StringComparer.Ordinal),
+            [(Carburettors, _), (null, _), (AllBarrels, _), (null, _), (not null, _)] => DocumentForm.Barrel,
+            _ => [],
+        };
+        if (!known.Contains(path.Name, StringComparer.Ordinal))
+        {
+            return null;
+        }
+
+        return steps is [("barrel", _), _] ? DocumentPath.Of(AllBarrels, path.Name) : path;
+    }
+
+    private static bool IsThere(DocumentEdit edit, DocumentPath target) =>
+        target.Steps.Count is not (StepsToCarburettorSetting or StepsToBarrelSetting) || edit.Has(new DocumentPath([.. target.Steps.SkipLast(1)]));
+
+    private static void RemoveNarrower(DocumentEdit edit, string name)
+    {
+        var carburettors = DocumentPath.Of(Carburettors);
+        for (var i = 0; i < edit.CountAt(carburettors); i++)
+        {
+            var carburettor = carburettors.At(i);
+            edit.Remove(carburettor.Then(name));
+            var barrels = carburettor.Then(AllBarrels);
+            for (var j = 0; j < edit.CountAt(barrels); j++)
+            {
+                edit.Remove(barrels.At(j).Then(name));
+            }
+        }
+    }
+
+    private static CarReading Refused(string path) => new(
+        null,
+        [new Fault(
+            path.Length <= DocumentForm.LongestText ? path : path[..DocumentForm.LongestText] + "…",
+            "This is no figure of the car",
+            "a path such as engine.bore, ambient.temperature, fuel, barrel.mainJet or carburettors[0].barrels[1].mainJet",
+            "Check the name against docs/car-document.md.")],
+        []);
+}
