@@ -55,14 +55,5 @@ public sealed class ChecksPageTests
         return here is null ? "the one is longer" : $"'{there}' should be '{here}'";
     }
 
-    private static string PagePath()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Tickover.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder?.FullName ?? ".", "docs", "checks.md");
-    }
+    private static string PagePath() => Path.Combine(Repository.Root, "docs", "checks.md");
 }

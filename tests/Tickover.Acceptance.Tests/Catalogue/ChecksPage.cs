@@ -40,7 +40,7 @@ public static class ChecksPage
     {
         Line(page, "# Checks against the outside");
         Line(page, "");
-        Line(page, "What the models give, beside what others print. Written by the acceptance tests from the same catalogue they run; edit neither by hand.");
+        Line(page, "What the models give, beside what others print. Written by the acceptance tests from the catalogue they run; do not edit it by hand.");
         Line(page, "");
         Line(page, "- **published**: printed in the source named, seen there or in an open data set that quotes it.");
         Line(page, "- **from memory**: printed in the source named, quoted from memory; check it before relying on it.");

@@ -5,7 +5,7 @@ public static class Sources
 {
     public const string StandardAtmosphere = "ISO 2533:1975 / U.S. Standard Atmosphere 1976, geopotential table";
     public const string Harrington = "Plate area of Harrington and Bolt, SAE 700082, as in Heywood 1988 eq. 7.18-7.21 (form from memory), evaluated by quadrature";
-    public const string Lichtarowicz = "Lichtarowicz, Duggins and Markland, J. Mech. Eng. Sci. 7(2) 1965 (formula from memory), evaluated independently";
+    public const string Lichtarowicz = "Lichtarowicz, Duggins and Markland, J. Mech. Eng. Sci. 7(2) 1965, eq. (7) and (12) as transcribed in open projects, evaluated independently";
     public const string Gas = "One-dimensional gas dynamics, γ as stated, evaluated independently";
     public const string Geometry = "Plane geometry, evaluated independently";
     public const string Stoichiometry = "Complete combustion in air of 20.95 % oxygen, evaluated independently";

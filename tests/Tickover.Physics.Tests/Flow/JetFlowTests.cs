@@ -18,12 +18,12 @@ public sealed class JetFlowTests
     [Fact]
     public void A_main_jet_of_1_40_at_5_kilopascals_by_hand()
     {
-        // B = 1.4e-3 · sqrt(2 · 745 · 5000) / 0.5e-3 = 7642.5; Re = 0.7947 · 7642.5 = 6073; m = π/4 · 1.4e-3 · 0.5e-3 · 6073
+        // B = 1.4e-3 · sqrt(2 · 745 · 5000)/0.5e-3 = 7642.5; 1/Cd = 1/0.8015 + 155/7642.5 - 0.015/(1 + 7.5 · 0.0593²); m = π/4 · 1.4e-3 · 0.5e-3 · Cd B
         var point = JetFlow.At(1.4e-3, 3, 5_000, Petrol);
 
-        Assert.Equal(6073, point.Reynolds, 0);
-        Assert.Equal(0.795, point.DischargeCoefficient, 3);
-        Assert.Equal(3.339e-3, point.MassFlowKilogramsPerSecond, 6);
+        Assert.Equal(7642.5, point.IdealReynolds, 1);
+        Assert.Equal(0.7979, point.DischargeCoefficient, 4);
+        Assert.Equal(3.3524e-3, point.MassFlowKilogramsPerSecond, 7);
         Assert.Equal(Validity.Inside, point.Validity);
     }
 
@@ -50,31 +50,6 @@ public sealed class JetFlowTests
         });
 
     [Fact]
-    public void It_is_solved_in_a_handful_of_steps_to_the_last_digits() =>
-        Gen.Select(AnyJet, Gen.Double[-3, 5]).Sample((jet, exponent) =>
-        {
-            var point = JetFlow.At(jet.Diameter, jet.Length, Math.Pow(10, exponent), Petrol);
-            return point.Iterations <= 20 && point.Residual < 1e-12;
-        });
-
-    [Fact]
-    public void Both_laws_meet_in_value_and_slope_at_the_switch() =>
-        Gen.Double[2, 10].Sample(length =>
-        {
-            const double step = 1e-4;
-            const double at = JetDischarge.LaminarBelowReynolds;
-            double Drop(double reynolds)
-            {
-                var ideal = reynolds / JetDischarge.Coefficient(reynolds, length);
-                return ideal * ideal;
-            }
-
-            var before = (Drop(at) - Drop(at - step)) / step;
-            var after = (Drop(at + step) - Drop(at)) / step;
-            return Math.Abs(before / after - 1) < 1e-5;
-        });
-
-    [Fact]
     public void Close_to_rest_flow_is_in_proportion_to_the_drop() =>
         AnyJet.Sample(jet =>
         {
@@ -82,6 +57,28 @@ public sealed class JetFlowTests
             var two = JetFlow.At(jet.Diameter, jet.Length, 2e-7, Petrol).MassFlowKilogramsPerSecond;
             return Math.Abs(two / one - 2) < 1e-3;
         });
+
+    [Fact]
+    public void Creeping_flow_is_some_half_more_than_laminar_theory_gives() =>
+        AnyJet.Sample(jet =>
+        {
+            // fully developed 32 µ v L/D² and the entry and exit of a hole 6 π µ v/D (Sampson), against the formula's own limit
+            const double drop = 1e-6;
+            var theory = drop * jet.Diameter / (Petrol.ViscosityPascalSeconds * (32 * jet.Length + 6 * Math.PI))
+                * Petrol.DensityKilogramsPerCubicMetre * Circle.Area(jet.Diameter);
+            var ratio = JetFlow.At(jet.Diameter, jet.Length, drop, Petrol).MassFlowKilogramsPerSecond / theory;
+            return ratio is > 1.4 and < 1.55; // (64 L/D + 12 π)/(20 + 45 L/D)
+        });
+
+    [Fact]
+    public void Slope_is_continuous_through_rest()
+    {
+        const double step = 1e-9;
+        var ahead = JetFlow.At(1.4e-3, 3, step, Petrol).MassFlowKilogramsPerSecond / step;
+        var farther = (JetFlow.At(1.4e-3, 3, 2 * step, Petrol).MassFlowKilogramsPerSecond - JetFlow.At(1.4e-3, 3, step, Petrol).MassFlowKilogramsPerSecond) / step;
+
+        Assert.Equal(ahead, farther, 1e-4 * ahead);
+    }
 
     [Fact]
     public void A_thicker_fuel_of_the_same_weight_passes_less() =>
@@ -94,14 +91,14 @@ public sealed class JetFlowTests
         Gen.Select(Gen.Double[0, 0.1], Gen.Double[0, JetDischarge.LongestLengthRatio], Gen.Double[-1e12, 1e12]).Sample((diameter, length, drop) =>
         {
             var point = JetFlow.At(diameter, length, drop, Petrol);
-            return double.IsFinite(point.MassFlowKilogramsPerSecond) && double.IsFinite(point.DischargeCoefficient) && double.IsFinite(point.Residual);
+            return double.IsFinite(point.MassFlowKilogramsPerSecond) && double.IsFinite(point.DischargeCoefficient);
         });
 
     [Theory]
     [InlineData(1000, 3, ValidityKind.Inside)]
-    [InlineData(50, 3, ValidityKind.Extrapolated)]
+    [InlineData(5, 3, ValidityKind.Extrapolated)]
     [InlineData(3e4, 3, ValidityKind.Extrapolated)]
-    [InlineData(1000, 1.5, ValidityKind.Extrapolated)]
+    [InlineData(1000, 1.6, ValidityKind.Extrapolated)]
     [InlineData(1000, 20, ValidityKind.Outside)]
     public void Validity_follows_Reynolds_number_and_length(double reynolds, double length, ValidityKind expected) =>
         Assert.Equal(expected, JetFlow.ValidityAt(reynolds, length).Kind);
