@@ -23,4 +23,10 @@ public sealed record IntakeTract
 
     /// <summary>Temperature of port walls that warms the charge, K.</summary>
     public double WallTemperatureKelvin { get; init; } = 333.15;
+
+    /// <summary>Part of the difference between wall and ambient that the charge takes up on its way in, 1.</summary>
+    public double HeatingEffectiveness { get; init; } = 0.25;
+
+    /// <summary>Temperature drop by evaporating fuel on the way in, K.</summary>
+    public double EvaporationCoolingKelvin { get; init; } = 10;
 }

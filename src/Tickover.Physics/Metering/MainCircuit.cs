@@ -18,6 +18,9 @@ public sealed record MainCircuit
     /// <summary>Rows of holes, from the top down; empty where the corrector opens straight into the well.</summary>
     public required IReadOnlyList<EmulsionHoleRow> HoleRows { get; init; }
 
+    /// <summary>Free area of the well round the emulsion tube, m²: how fast the emulsion rises in it.</summary>
+    public double WellAreaSquareMetres { get; init; } = 50e-6;
+
     /// <summary>Depth of the well's bottom below the fuel level at rest, m.</summary>
     public required double WellDepthMetres { get; init; }
 

@@ -1,0 +1,162 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+using Tickover.Physics.Air;
+using Tickover.Physics.Breathing;
+using Tickover.Physics.Flow;
+using Tickover.Physics.Fuels;
+
+namespace Tickover.Physics.Metering;
+
+/// <summary>
+/// Idle jet, bleed, mixture screw and progression holes swept by the plate's edge: the pressure in the passage follows
+/// the pressures at its ports at once. docs/physics/metering.md (13) to (18). Four operating points at once.
+/// </summary>
+internal sealed class IdleNetwork
+{
+    private const double StandardGravity = 9.80665;
+    private const double Regularisation = 1e-5;          // of the pressure: 1 Pa, for there is nothing stiff here
+    private const int MaximumIterations = 40;
+    private const double PressureTolerance = 0.02;       // Pa
+
+    private readonly LaneOrifice _orifice = new(GasModel.FreshGamma, Regularisation);
+    private readonly JetLanes _jet;
+    private readonly Vector256<double> _bowl;            // chamber pressure less the lift's head, Pa
+    private readonly Vector256<double> _ambient;
+    private readonly Vector256<double> _gasTemperature;
+    private readonly double _densityRatio;               // air over fuel
+    private readonly double _bleedArea;
+    private readonly double _airCoefficient;
+    private readonly double _outletCoefficient;
+    private readonly BarrelSpec _barrel;
+
+    internal IdleNetwork(BarrelSpec barrel, AmbientAir ambient, FuelProperties fuel)
+    {
+        _barrel = barrel;
+        var idle = barrel.Idle;
+        _jet = new JetLanes(idle.JetDiameterMetres, idle.JetLengthRatio, fuel);
+        _bowl = Vector256.Create(
+            ambient.PressurePascals + barrel.Float.VentPressureRisePascals - fuel.DensityKilogramsPerCubicMetre * StandardGravity * idle.LiftMetres);
+        _ambient = Vector256.Create(ambient.PressurePascals);
+        _gasTemperature = Vector256.Create(ambient.GasConstantJoulesPerKilogramKelvin * ambient.TemperatureKelvin);
+        _densityRatio = ambient.DensityKilogramsPerCubicMetre / fuel.DensityKilogramsPerCubicMetre;
+        _airCoefficient = idle.AirDischargeCoefficient;
+        _outletCoefficient = idle.OutletDischargeCoefficient;
+        _bleedArea = _airCoefficient * Math.PI / 4 * idle.BleedDiameterMetres * idle.BleedDiameterMetres;
+    }
+
+    /// <summary>Ideal Reynolds number of the jet at a pressure drop.</summary>
+    internal double Reynolds(double drop) => _jet.Reynolds(drop);
+
+    /// <summary>Solves the passage at every step and averages.</summary>
+    /// <param name="signals">Pressures before and behind the plate.</param>
+    /// <param name="openings">Openings of the four lanes, radians.</param>
+    internal IdleResult Solve(BarrelSignals signals, ReadOnlySpan<double> openings)
+    {
+        var ports = Ports(openings);
+        var pressure = _ambient;
+        var (screw, holes, air, peak) = (Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero);
+        for (var i = 0; i < signals.Steps; i++)
+        {
+            var (up, down) = (signals.Up[i], signals.Down[i]);
+            pressure = Balance(up, down, pressure, ports);
+            var state = Evaluate(pressure, up, down, ports);
+            var outflow = Vector256.Max(state.ToManifold + state.ToBarrel, Vector256.Create(1e-30));
+            var past = ports.Screw / Vector256.Max(ports.Screw + ports.Behind, Vector256.Create(1e-30));
+            var byScrew = state.Fuel * state.ToManifold / outflow * past;                         // (18)
+            screw += byScrew;
+            holes += state.Fuel - byScrew;
+            air += state.Air;
+            peak = Vector256.Max(peak, _bowl - pressure);
+        }
+
+        var mean = Vector256.Create(1.0 / signals.Steps);
+        return new IdleResult(screw * mean, holes * mean, air * mean, peak);
+    }
+
+    private IdlePorts Ports(ReadOnlySpan<double> openings)
+    {
+        Span<double> behind = stackalloc double[4];
+        Span<double> before = stackalloc double[4];
+        for (var l = 0; l < 4; l++)
+        {
+            var split = PlateEdge.Split(_barrel.Idle, _barrel.AirWay, openings[l]);
+            (behind[l], before[l]) = (split.BehindSquareMetres, split.BeforeSquareMetres);
+        }
+
+        return new IdlePorts(
+            Vector256.Create(PlateEdge.ScrewArea(_barrel.Idle)), Vector256.Create<double>(behind), Vector256.Create<double>(before));
+    }
+
+    // Root of inflow − outflow, which falls with the pressure in the passage: Newton kept inside a shrinking bracket.
+    private Vector256<double> Balance(Vector256<double> up, Vector256<double> down, Vector256<double> start, in IdlePorts ports)
+    {
+        var low = Vector256.Min(Vector256.Min(up, down), Vector256.Min(_ambient, _bowl));
+        var high = Vector256.Max(Vector256.Max(up, down), Vector256.Max(_ambient, _bowl));
+        var p = Vector256.Min(Vector256.Max(start, low), high);
+        for (var k = 0; k < MaximumIterations; k++)
+        {
+            var (excess, slope) = Residual(p, up, down, ports);
+            var rising = Vector256.GreaterThan(excess, Vector256<double>.Zero);
+            low = Vector256.ConditionalSelect(rising, p, low);
+            high = Vector256.ConditionalSelect(rising, high, p);
+            var next = p - excess / Vector256.Min(slope, Vector256.Create(-1e-30));
+            var inside = Vector256.GreaterThanOrEqual(next, low) & Vector256.LessThanOrEqual(next, high);
+            next = Vector256.ConditionalSelect(inside, next, (low + high) * 0.5);
+            var moved = Vector256.Abs(next - p);
+            p = next;
+            if (Vector256.LessThanAll(moved, Vector256.Create(PressureTolerance)))
+            {
+                break;
+            }
+        }
+
+        return p;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private (Vector256<double> Excess, Vector256<double> Slope) Residual(
+        Vector256<double> p, Vector256<double> up, Vector256<double> down, in IdlePorts ports)
+    {
+        var zero = Vector256<double>.Zero;
+        var (fuel, fuelSlope) = _jet.Flow(_bowl - p);
+        var bleed = _orifice.Between(_ambient, _gasTemperature, p, _gasTemperature);
+        var before = _orifice.Between(up, _gasTemperature, p, _gasTemperature);
+        var behind = _orifice.Between(p, _gasTemperature, down, _gasTemperature);
+        var beforeArea = ports.Before * _airCoefficient;
+        var behindArea = (ports.Behind + ports.Screw) * _outletCoefficient;
+        var enters = Vector256.GreaterThan(before.Flux, zero);
+        var leaves = Vector256.GreaterThan(behind.Flux, zero);
+
+        var air = bleed.Flux * _bleedArea
+            + Vector256.ConditionalSelect(enters, before.Flux * beforeArea, zero)
+            - Vector256.ConditionalSelect(leaves, zero, behind.Flux * behindArea);
+        var airSlope = bleed.OnB * _bleedArea
+            + Vector256.ConditionalSelect(enters, before.OnB * beforeArea, zero)
+            - Vector256.ConditionalSelect(leaves, zero, behind.OnA * behindArea);
+        var outflow = Vector256.ConditionalSelect(leaves, behind.Flux * behindArea, zero)
+            - Vector256.ConditionalSelect(enters, zero, before.Flux * beforeArea);
+        var outSlope = Vector256.ConditionalSelect(leaves, behind.OnA * behindArea, zero)
+            - Vector256.ConditionalSelect(enters, zero, before.OnB * beforeArea);
+
+        // (17): a mixture passes an orifice as the geometric mean of its masses with and without the weight of the fuel
+        var heavy = air + fuel;
+        var light = air + fuel * _densityRatio;
+        var mixture = Vector256.Sqrt(Vector256.Max(heavy * light, Vector256.Create(1e-40)));
+        var mixtureSlope = ((airSlope - fuelSlope) * light + heavy * (airSlope - fuelSlope * _densityRatio)) / (mixture * 2.0);
+        return (mixture - outflow, mixtureSlope - outSlope);
+    }
+
+    private IdleFlows Evaluate(Vector256<double> p, Vector256<double> up, Vector256<double> down, in IdlePorts ports)
+    {
+        var zero = Vector256<double>.Zero;
+        var fuel = _jet.Flow(_bowl - p).Flow;
+        var before = _orifice.Between(up, _gasTemperature, p, _gasTemperature).Flux * ports.Before * _airCoefficient;
+        var behind = _orifice.Between(p, _gasTemperature, down, _gasTemperature).Flux * (ports.Behind + ports.Screw) * _outletCoefficient;
+        var bleed = _orifice.Between(_ambient, _gasTemperature, p, _gasTemperature).Flux * _bleedArea;
+        return new IdleFlows(
+            fuel,
+            Vector256.Max(bleed + Vector256.Max(before, zero) - Vector256.Max(-behind, zero), zero),
+            Vector256.Max(behind, zero),
+            Vector256.Max(-before, zero));
+    }
+}
