@@ -7,12 +7,15 @@ namespace Tickover.Physics.Breathing;
 /// <summary>An inert column of air with losses in series: a barrel from mouth to port, or a runner.</summary>
 /// <remarks>docs/physics/breathing.md (7) and (8). Four operating points at once.</remarks>
 internal readonly struct AirColumn(
-    Vector256<double> inverseAreaSquared, Vector256<double> inverseInertance, Vector256<double> inverseSonicSquared)
+    Vector256<double> inverseAreaSquared, Vector256<double> backInverseAreaSquared, Vector256<double> inverseInertance, Vector256<double> inverseSonicSquared)
 {
     private const double SeriesWindow = 1e-4;
 
-    /// <summary>One over the square of the effective area, 1/m⁴.</summary>
+    /// <summary>One over the square of the effective area into the engine, 1/m⁴.</summary>
     internal readonly Vector256<double> InverseAreaSquared = inverseAreaSquared;
+
+    /// <summary>The same out of it: a jet that leaves the mouth keeps nothing of its velocity head.</summary>
+    internal readonly Vector256<double> BackInverseAreaSquared = backInverseAreaSquared;
 
     /// <summary>One over the inertance Σ L/A, m.</summary>
     internal readonly Vector256<double> InverseInertance = inverseInertance;
@@ -44,7 +47,7 @@ internal readonly struct AirColumn(
         var c = Vector256.ConditionalSelect(near, Vector256.Create(1.0), deficit * 2 / g);
         var cSlope = Vector256.ConditionalSelect(near, Vector256<double>.Zero, -(Vector256.Create(2.0) + c * slope) / g);
 
-        var loss = InverseAreaSquared * 0.5 / density;
+        var loss = Vector256.ConditionalSelect(forward, InverseAreaSquared, BackInverseAreaSquared) * 0.5 / density;
         var y = flow * flow * InverseSonicSquared;
         var y2 = y * y;
         var y4 = y2 * y2;

@@ -232,15 +232,17 @@ internal sealed class AirStrip
         var inertance = BarrelFlow.Inertance(way, intake, _setting.Shared);
         var sonic = BarrelFlow.ChokeArea(way) * way.ChokeDischargeCoefficient * ChokedFlux * _ambient.PressurePascals
             / Math.Sqrt(_ambient.GasConstantJoulesPerKilogramKelvin * _ambient.TemperatureKelvin);
+        var into = Vector256.Create(inverse[0], inverse[1], inverse[2], inverse[3]);
+        var bore = Math.PI / 4 * way.ThrottleBoreMetres * way.ThrottleBoreMetres;
         return new AirColumn(
-            Vector256.Create(inverse[0], inverse[1], inverse[2], inverse[3]), Vector256.Create(1 / inertance), Vector256.Create(1 / (sonic * sonic)));
+            into, into + Vector256.Create(1 / (bore * bore)), Vector256.Create(1 / inertance), Vector256.Create(1 / (sonic * sonic)));
     }
 
     private AirColumn Runner()
     {
         var intake = _setting.Engine.Intake;
         var area = Math.PI / 4 * intake.RunnerDiameterMetres * intake.RunnerDiameterMetres;
-        return new AirColumn(
-            Vector256.Create(intake.RunnerLossCoefficient / (area * area)), Vector256.Create(area / intake.RunnerLengthMetres), Vector256<double>.Zero);
+        var loss = Vector256.Create(intake.RunnerLossCoefficient / (area * area));
+        return new AirColumn(loss, loss, Vector256.Create(area / intake.RunnerLengthMetres), Vector256<double>.Zero);
     }
 }

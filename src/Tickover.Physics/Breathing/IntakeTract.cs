@@ -19,7 +19,7 @@ public sealed record IntakeTract
     public required double PortVolumeCubicMetres { get; init; }
 
     /// <summary>Total-pressure loss of the runner and its entry in velocity heads of <see cref="RunnerDiameterMetres"/>, 1.</summary>
-    public double RunnerLossCoefficient { get; init; } = 0.6;
+    public double RunnerLossCoefficient { get; init; } = 1.0;
 
     /// <summary>Temperature of port walls that warms the charge, K.</summary>
     public double WallTemperatureKelvin { get; init; } = 333.15;

@@ -22,13 +22,13 @@ public sealed record BarrelAirWay
     public double ChokeDischargeCoefficient { get; init; } = 0.90;
 
     /// <summary>Total-pressure loss of choke and auxiliary venturi in velocity heads of the free throat, 1.</summary>
-    public double ChokeLossCoefficient { get; init; } = 0.25;
+    public double ChokeLossCoefficient { get; init; } = 0.35;
 
     /// <summary>Depression in the auxiliary venturi over that in the choke, forward flow, 1.</summary>
-    public double AuxiliaryVenturiGain { get; init; } = 3.0;
+    public double AuxiliaryVenturiGain { get; init; } = 2.4;
 
     /// <summary>Part of the forward signal that the same flow gives when it runs backwards, 1.</summary>
-    public double ReverseSignalFactor { get; init; } = 0.35;
+    public double ReverseSignalFactor { get; init; } = 0.10;
 
     /// <summary>Discharge coefficient of the throttle plate's gap, 1.</summary>
     public double PlateDischargeCoefficient { get; init; } = 0.80;

@@ -56,7 +56,7 @@ public static class FuelSideSolver
             var signals = wave.Barrels[barrelInGroup];
             var mainResult = main.Solve(signals.Depression, wave.StepSeconds, level);
             level = mainResult.Level;
-            var idleResult = idle.Solve(signals, openings);
+            var idleResult = idle.Solve(signals, openings, mainResult.MeanDrop);
             var pulled = pump?.Solve(signals.Flow) ?? Vector256<double>.Zero;
             for (var l = 0; l < Lanes && block * Lanes + l < air.Grid.ThrottleDegrees.Count; l++)
             {

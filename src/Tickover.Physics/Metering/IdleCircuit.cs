@@ -18,14 +18,20 @@ public sealed record IdleCircuit
     /// <summary>Height of the idle passage's top above the fuel level, m.</summary>
     public double LiftMetres { get; init; } = 0.015;
 
+    /// <summary>
+    /// Part of the main jet's mean pressure drop that the idle jet feels, 1: one where it draws from the main well behind the
+    /// main jet, so that it fades as the main circuit takes over; zero where it draws from the chamber.
+    /// </summary>
+    public double MainWellShare { get; init; } = 1;
+
     /// <summary>Seat bore under the mixture screw, m.</summary>
     public required double ScrewSeatDiameterMetres { get; init; }
 
     /// <summary>Half angle of the screw's cone, radians.</summary>
-    public double ScrewHalfAngleRadians { get; init; } = 0.13;
+    public double ScrewHalfAngleRadians { get; init; } = 0.105;
 
     /// <summary>Lift of the screw a turn, m.</summary>
-    public double ScrewPitchMetres { get; init; } = 0.00075;
+    public double ScrewPitchMetres { get; init; } = 0.0005;
 
     /// <summary>Turns out from lightly seated, 1.</summary>
     public required double ScrewTurns { get; init; }

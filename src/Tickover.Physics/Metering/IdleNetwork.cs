@@ -20,7 +20,7 @@ internal sealed class IdleNetwork
 
     private readonly LaneOrifice _orifice = new(GasModel.FreshGamma, Regularisation);
     private readonly JetLanes _jet;
-    private readonly Vector256<double> _bowl;            // chamber pressure less the lift's head, Pa
+    private readonly Vector256<double> _chamber;         // chamber pressure less the lift's head, Pa
     private readonly Vector256<double> _ambient;
     private readonly Vector256<double> _gasTemperature;
     private readonly double _densityRatio;               // air over fuel
@@ -28,13 +28,14 @@ internal sealed class IdleNetwork
     private readonly double _airCoefficient;
     private readonly double _outletCoefficient;
     private readonly BarrelSpec _barrel;
+    private Vector256<double> _bowl;                     // what feeds the jet, Pa
 
     internal IdleNetwork(BarrelSpec barrel, AmbientAir ambient, FuelProperties fuel)
     {
         _barrel = barrel;
         var idle = barrel.Idle;
         _jet = new JetLanes(idle.JetDiameterMetres, idle.JetLengthRatio, fuel);
-        _bowl = Vector256.Create(
+        _chamber = Vector256.Create(
             ambient.PressurePascals + barrel.Float.VentPressureRisePascals - fuel.DensityKilogramsPerCubicMetre * StandardGravity * idle.LiftMetres);
         _ambient = Vector256.Create(ambient.PressurePascals);
         _gasTemperature = Vector256.Create(ambient.GasConstantJoulesPerKilogramKelvin * ambient.TemperatureKelvin);
@@ -50,9 +51,11 @@ internal sealed class IdleNetwork
     /// <summary>Solves the passage at every step and averages.</summary>
     /// <param name="signals">Pressures before and behind the plate.</param>
     /// <param name="openings">Openings of the four lanes, radians.</param>
-    internal IdleResult Solve(BarrelSignals signals, ReadOnlySpan<double> openings)
+    /// <param name="mainDrop">Mean pressure drop at the main jet, Pa, of which the idle jet feels its share.</param>
+    internal IdleResult Solve(BarrelSignals signals, ReadOnlySpan<double> openings, Vector256<double> mainDrop)
     {
         var ports = Ports(openings);
+        _bowl = _chamber - mainDrop * _barrel.Idle.MainWellShare;                                 // (16)
         var pressure = _ambient;
         var (screw, holes, air, peak) = (Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero);
         for (var i = 0; i < signals.Steps; i++)

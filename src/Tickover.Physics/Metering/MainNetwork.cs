@@ -68,7 +68,7 @@ internal sealed class MainNetwork
             }
         }
 
-        return new MainResult(pass.Fuel, pass.Air, pass.Level, pass.PeakDrop, done);
+        return new MainResult(pass.Fuel, pass.Air, pass.Level, pass.PeakDrop, pass.MeanDrop, done);
     }
 
     /// <summary>Whether every row of holes is uncovered at a level.</summary>
@@ -107,7 +107,7 @@ internal sealed class MainNetwork
         var fuel = previous.End;
         var air = previous.EndAir;
         var ideal = previous.EndIdeal;
-        var (sumFuel, sumAir, sumHead, peak) = (zero, zero, zero, zero);
+        var (sumFuel, sumAir, sumHead, sumDrop, peak) = (zero, zero, zero, zero, zero);
         var n = depression.Length;
         var next = depression[0];
         for (var i = 0; i < n; i++)
@@ -128,13 +128,14 @@ internal sealed class MainNetwork
             sumHead += Vector256.ConditionalSelect(resting, Vector256.Max(drive, zero), drive) - network.AirDrop * setting.CorrectorShare;
             sumFuel += fuel;
             sumAir += air;
+            sumDrop += drop;
             peak = Vector256.Max(peak, drop);
             fuel = Vector256.Max(moved, zero);
         }
 
         var mean = Vector256.Create(1.0 / n);
         var level = (Vector256.Create(_vent) - sumHead * mean) / (_fuelDensity * StandardGravity);             // (10)
-        return new MainPass(previous.End, fuel, air, ideal, sumFuel * mean, sumAir * mean, level, peak);
+        return new MainPass(previous.End, fuel, air, ideal, sumFuel * mean, sumAir * mean, level, peak, sumDrop * mean);
     }
 
     // Air through the holes at the fuel flow of the moment: (5) to (7), Newton on a convex rising function.

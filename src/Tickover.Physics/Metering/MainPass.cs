@@ -11,5 +11,6 @@ namespace Tickover.Physics.Metering;
 /// <param name="Air">Mean air, kg/s.</param>
 /// <param name="Level">Level that these flows would hold, m.</param>
 /// <param name="PeakDrop">Largest drop at the jet, Pa.</param>
+/// <param name="MeanDrop">Mean drop at the jet, Pa.</param>
 internal readonly record struct MainPass(
-    Vector256<double> Start, Vector256<double> End, Vector256<double> EndAir, Vector256<double> EndIdeal, Vector256<double> Fuel, Vector256<double> Air, Vector256<double> Level, Vector256<double> PeakDrop);
+    Vector256<double> Start, Vector256<double> End, Vector256<double> EndAir, Vector256<double> EndIdeal, Vector256<double> Fuel, Vector256<double> Air, Vector256<double> Level, Vector256<double> PeakDrop, Vector256<double> MeanDrop);
