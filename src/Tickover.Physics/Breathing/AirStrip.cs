@@ -1,5 +1,6 @@
 using System.Runtime.Intrinsics;
 using Tickover.Physics.Air;
+using Tickover.Physics.Flow;
 using Tickover.Physics.Metering;
 
 namespace Tickover.Physics.Breathing;
@@ -233,7 +234,7 @@ internal sealed class AirStrip
         var sonic = BarrelFlow.ChokeArea(way) * way.ChokeDischargeCoefficient * ChokedFlux * _ambient.PressurePascals
             / Math.Sqrt(_ambient.GasConstantJoulesPerKilogramKelvin * _ambient.TemperatureKelvin);
         var into = Vector256.Create(inverse[0], inverse[1], inverse[2], inverse[3]);
-        var bore = Math.PI / 4 * way.ThrottleBoreMetres * way.ThrottleBoreMetres;
+        var bore = Circle.Area(way.ThrottleBoreMetres);
         return new AirColumn(
             into, into + Vector256.Create(1 / (bore * bore)), Vector256.Create(1 / inertance), Vector256.Create(1 / (sonic * sonic)));
     }
@@ -241,7 +242,7 @@ internal sealed class AirStrip
     private AirColumn Runner()
     {
         var intake = _setting.Engine.Intake;
-        var area = Math.PI / 4 * intake.RunnerDiameterMetres * intake.RunnerDiameterMetres;
+        var area = Circle.Area(intake.RunnerDiameterMetres);
         var loss = Vector256.Create(intake.RunnerLossCoefficient / (area * area));
         return new AirColumn(loss, loss, Vector256.Create(area / intake.RunnerLengthMetres), Vector256<double>.Zero);
     }

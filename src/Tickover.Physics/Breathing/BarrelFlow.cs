@@ -1,3 +1,4 @@
+using Tickover.Physics.Flow;
 using Tickover.Physics.Metering;
 
 namespace Tickover.Physics.Breathing;
@@ -11,7 +12,23 @@ public static class BarrelFlow
     public static double ChokeArea(BarrelAirWay way)
     {
         ArgumentNullException.ThrowIfNull(way);
-        return Math.PI / 4 * way.ChokeDiameterMetres * way.ChokeDiameterMetres * (1 - way.ChokeObstruction);
+        return Circle.Area(way.ChokeDiameterMetres) * (1 - way.ChokeObstruction);
+    }
+
+    /// <summary>Free area of the throttle plate's gap, m².</summary>
+    /// <param name="way">Air way of the barrel.</param>
+    /// <param name="openingRadians">Opening from the seat, radians; wide open is 90 degrees less the seated angle.</param>
+    /// <returns>Area without by-pass drillings, m².</returns>
+    public static double PlateArea(BarrelAirWay way, double openingRadians)
+    {
+        ArgumentNullException.ThrowIfNull(way);
+        var plate = new ThrottlePlate
+        {
+            BoreMetres = way.ThrottleBoreMetres,
+            ClosedAngleRadians = way.ClosedAngleRadians,
+            SpindleDiameterMetres = way.SpindleDiameterMetres,
+        };
+        return plate.OpenArea(Math.Min(way.ClosedAngleRadians + openingRadians, Math.PI / 2));
     }
 
     /// <summary>Effective area of plate, choke and runner in series for air.</summary>
@@ -23,12 +40,12 @@ public static class BarrelFlow
     public static double EffectiveArea(BarrelAirWay way, IntakeTract? runner, double openingRadians, double leakArea)
     {
         ArgumentNullException.ThrowIfNull(way);
-        var gap = way.PlateDischargeCoefficient * (PlateGap.Area(way, openingRadians) + way.BypassAreaSquareMetres) + leakArea;
+        var gap = way.PlateDischargeCoefficient * (PlateArea(way, openingRadians) + way.BypassAreaSquareMetres) + leakArea;
         var choke = ChokeArea(way);
         var sum = 1 / (gap * gap) + way.ChokeLossCoefficient / (choke * choke);
         if (runner is not null)
         {
-            var area = Math.PI / 4 * runner.RunnerDiameterMetres * runner.RunnerDiameterMetres;
+            var area = Circle.Area(runner.RunnerDiameterMetres);
             sum += runner.RunnerLossCoefficient / (area * area);
         }
 
@@ -42,12 +59,12 @@ public static class BarrelFlow
     /// <returns>Inertance, 1/m.</returns>
     internal static double Inertance(BarrelAirWay way, IntakeTract intake, bool shared)
     {
-        var bore = Math.PI / 4 * way.ThrottleBoreMetres * way.ThrottleBoreMetres;
+        var bore = Circle.Area(way.ThrottleBoreMetres);
         var sum = Upstream(way, intake) + intake.BarrelLengthMetres / bore;
-        return shared ? sum : sum + 4 * intake.RunnerLengthMetres / (Math.PI * intake.RunnerDiameterMetres * intake.RunnerDiameterMetres);
+        return shared ? sum : sum + intake.RunnerLengthMetres / Circle.Area(intake.RunnerDiameterMetres);
     }
 
     /// <summary>Inertance between the trumpet's mouth and the choke's throat, 1/m.</summary>
     internal static double Upstream(BarrelAirWay way, IntakeTract intake) =>
-        intake.TrumpetLengthMetres / (Math.PI / 4 * way.ThrottleBoreMetres * way.ThrottleBoreMetres);
+        intake.TrumpetLengthMetres / Circle.Area(way.ThrottleBoreMetres);
 }

@@ -34,11 +34,11 @@ internal sealed class SignalBuilder
         _upstreamInertance = BarrelFlow.Upstream(way, intake);
         var head = 0.5 / ambient.DensityKilogramsPerCubicMetre;
         _chokeLoss = head * way.ChokeLossCoefficient / (choke * choke);
-        var bore = Math.PI / 4 * way.ThrottleBoreMetres * way.ThrottleBoreMetres;
+        var bore = Circle.Area(way.ThrottleBoreMetres);
         _boreHead = head / (bore * bore);
         if (!shared)
         {
-            var runner = Math.PI / 4 * intake.RunnerDiameterMetres * intake.RunnerDiameterMetres;
+            var runner = Circle.Area(intake.RunnerDiameterMetres);
             _runnerInertance = intake.RunnerLengthMetres / runner;
             _runnerLoss = head * intake.RunnerLossCoefficient / (runner * runner);
         }

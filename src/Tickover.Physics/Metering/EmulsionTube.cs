@@ -1,3 +1,5 @@
+using Tickover.Physics.Flow;
+
 namespace Tickover.Physics.Metering;
 
 /// <summary>Air way of corrector and uncovered holes over the level in the emulsion tube.</summary>
@@ -8,7 +10,7 @@ internal sealed class EmulsionTube
     internal EmulsionTube(MainCircuit main)
     {
         _main = main;
-        CorrectorArea = main.AirDischargeCoefficient * Math.PI / 4 * main.AirCorrectorDiameterMetres * main.AirCorrectorDiameterMetres;
+        CorrectorArea = main.AirDischargeCoefficient * Circle.Area(main.AirCorrectorDiameterMetres);
     }
 
     /// <summary>Effective area of the corrector alone, m².</summary>
@@ -33,7 +35,7 @@ internal sealed class EmulsionTube
         foreach (var row in _main.HoleRows)
         {
             var top = -row.DepthMetres + row.DiameterMetres / 2;
-            var open = row.Count * HoleArea.Passed(row.DiameterMetres, top - level);
+            var open = row.Count * Circle.SegmentArea(row.DiameterMetres, top - level);
             area += open;
             moment -= open * row.DepthMetres;
         }

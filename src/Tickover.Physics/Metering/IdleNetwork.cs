@@ -42,7 +42,7 @@ internal sealed class IdleNetwork
         _densityRatio = ambient.DensityKilogramsPerCubicMetre / fuel.DensityKilogramsPerCubicMetre;
         _airCoefficient = idle.AirDischargeCoefficient;
         _outletCoefficient = idle.OutletDischargeCoefficient;
-        _bleedArea = _airCoefficient * Math.PI / 4 * idle.BleedDiameterMetres * idle.BleedDiameterMetres;
+        _bleedArea = _airCoefficient * Circle.Area(idle.BleedDiameterMetres);
     }
 
     /// <summary>Ideal Reynolds number of the jet at a pressure drop.</summary>

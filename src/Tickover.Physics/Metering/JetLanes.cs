@@ -2,6 +2,8 @@ using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Tickover.Physics.Fuels;
 
+using Tickover.Physics.Flow;
+
 namespace Tickover.Physics.Metering;
 
 /// <summary>A metering jet for four operating points: flow from pressure and pressure from flow, laminar at the bottom.</summary>
@@ -29,7 +31,7 @@ internal readonly struct JetLanes
         _viscous = ViscousFactor * (1 + ViscousLength * lengthRatio) * viscosity / diameter;
         _hump = HumpFactor * lengthRatio;
         _reynolds = diameter / viscosity;
-        _area = Math.PI / 4 * diameter * diameter;
+        _area = Circle.Area(diameter);
         _density = fuel.DensityKilogramsPerCubicMetre;
     }
 

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Tickover.Physics.Air;
+using Tickover.Physics.Flow;
 using Tickover.Physics.Fuels;
 
 namespace Tickover.Physics.Metering;
@@ -39,9 +40,9 @@ internal sealed class MainNetwork
         _vent = barrel.Float.VentPressureRisePascals;
         _fuelDensity = fuel.DensityKilogramsPerCubicMetre;
         _airDensity = ambient.DensityKilogramsPerCubicMetre;
-        var column = Math.PI / 4 * _main.ColumnDiameterMetres * _main.ColumnDiameterMetres;
+        var column = Circle.Area(_main.ColumnDiameterMetres);
         _inverseInertance = column / _main.ColumnLengthMetres;
-        var nozzle = _main.NozzleDischargeCoefficient * Math.PI / 4 * _main.NozzleDiameterMetres * _main.NozzleDiameterMetres;
+        var nozzle = _main.NozzleDischargeCoefficient * Circle.Area(_main.NozzleDiameterMetres);
         _nozzle = 0.5 / (nozzle * nozzle);
     }
 

@@ -1,3 +1,5 @@
+using Tickover.Physics.Flow;
+
 namespace Tickover.Physics.Metering;
 
 /// <summary>Where the plate's edge stands on the progression holes: metering (13), (14).</summary>
@@ -26,8 +28,8 @@ public static class PlateEdge
         var (behind, all) = (0.0, 0.0);
         foreach (var hole in idle.ProgressionHoles)
         {
-            behind += HoleArea.Passed(hole.DiameterMetres, edge - hole.PositionMetres + hole.DiameterMetres / 2);
-            all += Math.PI / 4 * hole.DiameterMetres * hole.DiameterMetres;
+            behind += Circle.SegmentArea(hole.DiameterMetres, edge - hole.PositionMetres + hole.DiameterMetres / 2);
+            all += Circle.Area(hole.DiameterMetres);
         }
 
         return new HoleSplit(behind, all - behind);
@@ -39,8 +41,7 @@ public static class PlateEdge
     public static double ScrewArea(IdleCircuit idle)
     {
         ArgumentNullException.ThrowIfNull(idle);
-        var bore = idle.ScrewSeatDiameterMetres;
-        var width = Math.Min(Math.Max(idle.ScrewTurns, 0) * idle.ScrewPitchMetres * Math.Tan(idle.ScrewHalfAngleRadians), bore / 2);
-        return Math.PI * (bore * width - width * width);
+        return MixtureScrew.GapArea(
+            idle.ScrewSeatDiameterMetres, idle.ScrewHalfAngleRadians, idle.ScrewTurns * idle.ScrewPitchMetres);
     }
 }

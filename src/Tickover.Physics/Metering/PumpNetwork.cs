@@ -1,5 +1,6 @@
 using System.Runtime.Intrinsics;
 using Tickover.Physics.Air;
+using Tickover.Physics.Flow;
 using Tickover.Physics.Fuels;
 
 namespace Tickover.Physics.Metering;
@@ -20,7 +21,7 @@ internal sealed class PumpNetwork
         _jet = new JetLanes(pump.JetDiameterMetres, jetLengthRatio, fuel);
         _head = fuel.DensityKilogramsPerCubicMetre * StandardGravity * pump.LiftMetres + pump.CheckOpeningPascals
             - barrel.Float.VentPressureRisePascals;
-        var bore = Math.PI / 4 * barrel.AirWay.ThrottleBoreMetres * barrel.AirWay.ThrottleBoreMetres;
+        var bore = Circle.Area(barrel.AirWay.ThrottleBoreMetres);
         _boreHead = 0.5 / (ambient.DensityKilogramsPerCubicMetre * bore * bore);
 
         // an open back-bleed lets air in and halves, quarters... the suction by the ratio of areas squared

@@ -27,7 +27,7 @@ internal static class GasFigures
                 .From("0.9 × the bore with the area of all inlet valves, common practice", c => RunnerPerValve * c.Si("engine.inletValveDiameter") * Math.Sqrt(c.Si("engine.inletValves"))),
             Of("engine.portVolume", "Port volume", Measure.Volume, "5 cm³", "3000 cm³")
                 .Is("Volume between the throttle plate (or the shared volume) and the valve of one cylinder.")
-                .From("the runner's area × its length, and 20 mm more up to the plate where no volume is shared", PortVolume),
+                .From("half the runner's volume (the other half moves with the air column), and 20 mm more up to the plate where no volume is shared", PortVolume),
             Of("engine.runnerLoss", "Runner loss", Measure.Ratio, "0", "5")
                 .Is("Pressure loss of runner and entry in velocity heads.").OfTheModel(ModelDefaults.Intake.RunnerLossCoefficient),
             Of("engine.sharedVolume", "Shared volume", Measure.Volume, "0 cm³", "20000 cm³")
@@ -59,7 +59,7 @@ internal static class GasFigures
     {
         var area = Math.PI / 4 * Math.Pow(figures.Si("engine.runnerBore"), 2);
         var toPlate = figures.Place.Shared ? 0 : PlateToFaceMetres;
-        return area * (figures.Si("engine.runnerLength") + toPlate);
+        return area * (figures.Si("engine.runnerLength") / 2 + toPlate);
     }
 
     private static double SharedVolume(FigureResolver figures)

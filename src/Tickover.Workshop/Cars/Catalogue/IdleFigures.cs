@@ -22,14 +22,17 @@ internal static class IdleFigures
             .Is("Discharge coefficient of the bleed and of the holes for air.").OfTheModel(ModelDefaults.Idle.AirDischargeCoefficient),
         Of("barrel.idleLift", "Idle lift", Measure.Length, "0 mm", "80 mm")
             .Is("Top of the idle passage above the fuel level.").OfTheModel(ModelDefaults.Idle.LiftMetres),
+        Of("barrel.idleFeedShare", "Idle jet fed from the main well", Measure.Percent, "0 %", "100 %")
+            .Is("Part of the main jet's mean pressure drop that the idle jet feels: 100 % where it draws from the main well, 0 % where it draws from the chamber.")
+            .OfTheModel(ModelDefaults.Idle.MainWellShare),
         Of("barrel.screwSeat", "Mixture screw's seat", Measure.Length, "0.4 mm", "5 mm")
-            .Is("Bore of the seat under the mixture screw.").Usually("1.5 mm", "from memory; measure it with a drill's shank"),
+            .Is("Bore of the seat under the mixture screw.").Usually("1.2 mm", "from memory; measure it with a drill's shank"),
         Of("barrel.screwConeAngle", "Mixture screw's cone", Measure.Angle, "4°", "90°")
             .Is("Included angle of the cone of the mixture screw.").OfTheModel(2 * ModelDefaults.Idle.ScrewHalfAngleRadians),
         Of("barrel.screwPitch", "Mixture screw's pitch", Measure.Length, "0.2 mm", "2 mm")
             .Is("Lift of the mixture screw a turn.").OfTheModel(ModelDefaults.Idle.ScrewPitchMetres),
         Of("barrel.screwTurns", "Mixture screw", Measure.Turns, "0", "10")
-            .Is("Turns out from lightly seated.").Usually("2", "a common first setting").Usual("0.5", "5"),
+            .Is("Turns out from lightly seated.").Usually("1.5", "a common first setting").Usual("0.5", "5"),
         Of("barrel.outletDischarge", "Outlet discharge coefficient", Measure.Ratio, "0.2", "1")
             .Is("Discharge coefficient of screw port and progression holes for the emulsion.").OfTheModel(ModelDefaults.Idle.OutletDischargeCoefficient));
 

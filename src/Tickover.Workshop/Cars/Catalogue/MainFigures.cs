@@ -37,11 +37,13 @@ internal static class MainFigures
                 .Usual(c => new UsualBand(c.Si("barrel.mainJet") + LowestCorrectorAboveMain, c.Si("barrel.mainJet") + HighestCorrectorAboveMain, "some 40 to 70 above the main jet")),
             Of("barrel.mainAirDischarge", "Corrector's discharge coefficient", Measure.Ratio, "0.3", "1")
                 .Is("Discharge coefficient of air corrector and emulsion holes.").OfTheModel(ModelDefaults.Main.AirDischargeCoefficient),
+            Of("barrel.wellArea", "Well area", Measure.Area, "5 mm²", "500 mm²")
+                .Is("Free area of the well round the emulsion tube.").OfTheModel(ModelDefaults.Main.WellAreaSquareMetres),
             Of("barrel.wellDepth", "Well depth", Measure.Length, "5 mm", "120 mm")
                 .Is("Bottom of the emulsion well below the fuel level at rest.").Usually("35 mm", "measured on common wells, from memory"),
             Of("barrel.nozzle", "Nozzle", Measure.Length, "1 mm", "12 mm")
-                .Is("Passage from the well to the auxiliary venturi, as the bore of the same area; often the auxiliary venturi's number.")
-                .Usually("4.5 mm", "auxiliary venturis are numbered 3.5 to 5"),
+                .Is("Passage from the well to the auxiliary venturi, as the bore of the same area.")
+                .Usually("3.5 mm", "from memory; the drilling in the arm of the auxiliary venturi"),
             Of("barrel.nozzleDischarge", "Nozzle discharge coefficient", Measure.Ratio, "0.2", "1")
                 .Is("Discharge coefficient of the nozzle passage for the emulsion.").OfTheModel(ModelDefaults.Main.NozzleDischargeCoefficient),
             Of("barrel.slip", "Slip", Measure.Ratio, "1", "10")
