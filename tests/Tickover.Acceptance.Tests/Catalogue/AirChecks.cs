@@ -7,7 +7,6 @@ namespace Tickover.Acceptance.Tests.Catalogue;
 public static class AirChecks
 {
     private const double TabulatedDigits = 1e-5;
-    private const double PascalsPerMillimetreOfMercury = 133.322387415;
     private const string OpenAtmosphere = "U.S. Standard Atmosphere 1976, table by geometric altitude, as quoted in the tests of the open library fluids";
     private const string MassMetrology = "Mass-metrology appendix p. 205, as quoted in the tests of the open package masscor";
     private const string SopTwo = "NIST IR 6969, SOP 2, as quoted in the tests of the open package masscor";
@@ -78,16 +77,16 @@ public static class AirChecks
     {
         const double formulaVersions = 2e-4; // the source used an older form of the equation
         const double otherEquation = 5e-4; // the source used the simpler equation of Jones 1978
-        yield return Density(730 * PascalsPerMillimetreOfMercury, 10, 0.40, 1.19569, MassMetrology, SourceKind.Published, formulaVersions);
-        yield return Density(760 * PascalsPerMillimetreOfMercury, 40, 0.40, 1.11497, MassMetrology, SourceKind.Published, formulaVersions) with
+        yield return Density(730 * Textbook.PascalsPerMillimetreOfMercury, 10, 0.40, 1.19569, MassMetrology, SourceKind.Published, formulaVersions);
+        yield return Density(760 * Textbook.PascalsPerMillimetreOfMercury, 40, 0.40, 1.11497, MassMetrology, SourceKind.Published, formulaVersions) with
         {
             Note = "an older form of the equation",
         };
-        yield return Density(748.1 * PascalsPerMillimetreOfMercury, 22.3, 0.37, 1.17194, SopTwo, SourceKind.Published, otherEquation) with
+        yield return Density(748.1 * Textbook.PascalsPerMillimetreOfMercury, 22.3, 0.37, 1.17194, SopTwo, SourceKind.Published, otherEquation) with
         {
             Note = "there by the simpler equation of Jones, 1978",
         };
-        yield return Density(612.3 * PascalsPerMillimetreOfMercury, 23.4, 0.23, 0.95632, SopTwo, SourceKind.Published, otherEquation) with
+        yield return Density(612.3 * Textbook.PascalsPerMillimetreOfMercury, 23.4, 0.23, 0.95632, SopTwo, SourceKind.Published, otherEquation) with
         {
             Note = "there by the simpler equation of Jones, 1978",
         };

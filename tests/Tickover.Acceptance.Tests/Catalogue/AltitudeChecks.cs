@@ -6,9 +6,7 @@ namespace Tickover.Acceptance.Tests.Catalogue;
 /// <summary>What altitude and a dirty filter do to the ratio.</summary>
 public static class AltitudeChecks
 {
-    private const double PascalsPerMillimetreOfMercury = 133.322387415;
     private const double ReworkedDigits = 1e-4;
-    private static readonly IdealGas TextbookAir = new(287, 1.4);
 
     public static CheckGroup Group { get; } = new("Altitude and air filter", [.. Altitude(), .. Standard(), .. Filter()]);
 
@@ -34,7 +32,7 @@ public static class AltitudeChecks
         {
             var ground = new GasState(1.013e5, kelvin);
             var above = new GasState(1.013e5 * Math.Pow(10, -altitude / decadeMetres), kelvin - 0.0065 * altitude);
-            return ElementaryCarburettor.AtOtherDensity(afr, TextbookAir.Density(ground), TextbookAir.Density(above));
+            return ElementaryCarburettor.AtOtherDensity(afr, Textbook.Air.Density(ground), Textbook.Air.Density(above));
         }
 
         const string gupta = "set to 14.7 at 22 °C on the ground, at 4000 m";
@@ -69,8 +67,8 @@ public static class AltitudeChecks
         return
         [
             Reworked("15 to 1 at 0.2 bar, filter 0.04 bar", quantity, 13.693, Sources.Reworked(Sources.Ganesan("8.6")), () => With(15, 0.2e5, 0.04e5)),
-            Reworked("14.5 to 1 at 0.188 bar, filter 37.5 mm of mercury", quantity, 12.887, Sources.Reworked(Sources.Gupta("9.8")), () => With(14.5, 0.188e5, 37.5 * PascalsPerMillimetreOfMercury)),
-            Printed("15 to 1 at 0.2 bar, filter 30 mm of mercury", quantity, 13.69, Sources.Rajput("11.5"), () => With(15, 0.2e5, 30 * PascalsPerMillimetreOfMercury)),
+            Reworked("14.5 to 1 at 0.188 bar, filter 37.5 mm of mercury", quantity, 12.887, Sources.Reworked(Sources.Gupta("9.8")), () => With(14.5, 0.188e5, 37.5 * Textbook.PascalsPerMillimetreOfMercury)),
+            Printed("15 to 1 at 0.2 bar, filter 30 mm of mercury", quantity, 13.69, Sources.Rajput("11.5"), () => With(15, 0.2e5, 30 * Textbook.PascalsPerMillimetreOfMercury)),
             Reworked("fuel to air 0.066 at 0.2 kgf/cm², filter 0.04 kgf/cm²", "fuel to air by mass, chamber vented outside", 0.0723, Sources.Reworked(Sources.Keswani("9.12")),
                 () => 1 / With(1 / 0.066, 0.2 * technicalAtmosphere, 0.04 * technicalAtmosphere)) with { Tolerance = 1e-3 },
         ];

@@ -5,8 +5,6 @@ namespace Tickover.Acceptance.Tests.Catalogue;
 /// <summary>Choke and jet from a prescribed throat speed.</summary>
 public static class ChokeChecks
 {
-    private static readonly IdealGas TextbookAir = new(287, 1.4);
-
     public static CheckGroup Group { get; } = new("Choke and jet from the throat's speed",
     [
         .. Example(new Case(5, 0.5, 1.0e5, 100, 750, 0.8), Sources.Reworked(Sources.Ganesan("8.1")), SourceKind.Derived, 0.91221, 31.233, 2.3342),
@@ -57,9 +55,9 @@ public static class ChokeChecks
         var upstream = new GasState(1e5, 298);
         const double throat = 0.94e5;
         double Fuel() => ChokeAndJetSizing.AirVolumeFlow(4 * Circle.Area(0.080) * 0.090, 4000, 0.8)
-            * upstream.PressurePascals / (upstream.TemperatureKelvin * (ratio * TextbookAir.GasConstant + vapourGasConstant));
-        double Speed() => Venturi.ThroatSpeed(upstream, throat, 1, TextbookAir);
-        double Diameter() => Circle.Diameter(Venturi.ThroatArea(ratio * Fuel(), Venturi.ThroatDensity(upstream, throat, TextbookAir), Speed()));
+            * upstream.PressurePascals / (upstream.TemperatureKelvin * (ratio * Textbook.Air.GasConstant + vapourGasConstant));
+        double Speed() => Venturi.ThroatSpeed(upstream, throat, 1, Textbook.Air);
+        double Diameter() => Circle.Diameter(Venturi.ThroatArea(ratio * Fuel(), Venturi.ThroatDensity(upstream, throat, Textbook.Air), Speed()));
 
         OutsideCheck Row(string quantity, string unit, double published, Func<double> ours, SourceKind kind) => new()
         {
@@ -84,10 +82,10 @@ public static class ChokeChecks
         private const double JetCoefficient = 0.6;
         private const double SecondsPerMinute = 60;
 
-        public double ThroatPressure => Venturi.ThroatPressure(Upstream, Speed, VelocityCoefficient, TextbookAir);
+        public double ThroatPressure => Venturi.ThroatPressure(Upstream, Speed, VelocityCoefficient, Textbook.Air);
 
         public double ChokeDiameter => Circle.Diameter(
-            Venturi.ThroatArea(AirPerMinute / SecondsPerMinute, Venturi.ThroatDensity(Upstream, ThroatPressure, TextbookAir), Speed));
+            Venturi.ThroatArea(AirPerMinute / SecondsPerMinute, Venturi.ThroatDensity(Upstream, ThroatPressure, Textbook.Air), Speed));
 
         public double JetDiameter => Circle.Diameter(IncompressibleOrifice.EffectiveArea(
             (FuelPerMinute ?? double.NaN) / SecondsPerMinute, DropShare * (Pressure - ThroatPressure), FuelDensity) / JetCoefficient);

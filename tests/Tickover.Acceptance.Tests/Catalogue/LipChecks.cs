@@ -35,7 +35,7 @@ public static class LipChecks
         AirDensity = air,
         FuelDensity = fuel,
         LipHeightMetres = lip * 1e-3,
-        Gravity = 9.81,
+        Gravity = Textbook.Gravity,
     };
 
     private static IEnumerable<OutsideCheck> Example(

@@ -6,7 +6,6 @@ namespace Tickover.Acceptance.Tests.Catalogue;
 public static class SizingChecks
 {
     private const double ReworkedDigits = 1e-3; // cp 1005 there, γ R/(γ-1) = 1004.5 here
-    private static readonly IdealGas TextbookAir = new(287, 1.4);
 
     private static readonly SizingCase Ganesan = new()
     {
@@ -22,7 +21,7 @@ public static class SizingChecks
         LipHeightMetres = 6e-3,
         JetCoefficient = 0.65,
         ObstructionRatio = 1.0 / 3,
-        Gravity = 9.81,
+        Gravity = Textbook.Gravity,
     };
 
     private static readonly SizingCase Gupta = Ganesan with
@@ -78,7 +77,7 @@ public static class SizingChecks
         Quantity = quantity,
         Unit = unit,
         Published = published,
-        Ours = () => ours(ChokeAndJetSizing.Size(example, TextbookAir)),
+        Ours = () => ours(ChokeAndJetSizing.Size(example, Textbook.Air)),
         Source = source,
         Kind = kind,
         Tolerance = kind == SourceKind.Derived ? ReworkedDigits : OutsideCheck.TextbookTolerance,

@@ -5,7 +5,6 @@ namespace Tickover.Acceptance.Tests.Catalogue;
 /// <summary>Suction of a choke from engine data, jets and throats from fuel flow; air incompressible.</summary>
 public static class SuctionChecks
 {
-    private const double Gravity = 9.81;
     private const double WaterMillimetre = 9.81;
     private const double PerHour = 1.0 / 3600;
     private const double ReworkedDigits = 1e-4;
@@ -47,13 +46,13 @@ public static class SuctionChecks
 
     private static IEnumerable<OutsideCheck> JetFromFlow()
     {
-        var air = new IdealGas(287, 1.4);
+        var air = Textbook.Air;
         const string rajput = "7.2 kg/h of fuel at 15 to 1 through a 24 mm choke";
         const string mathur = "7.5 kg/h of fuel at 15 to 1 through a 22 mm choke";
         double RajputDrop() => IncompressibleOrifice.PressureDrop(7.2 * PerHour * 15, 0.8 * Circle.Area(0.024), air.Density(new GasState(1.013e5, 300)));
         double MathurDrop() => IncompressibleOrifice.PressureDrop(7.5 * PerHour * 15, 0.82 * Circle.Area(0.022), air.Density(new GasState(1.013e5, 298)));
         double Jet(double perHour, double drop, double lip) => 1e3 * Circle.Diameter(
-            IncompressibleOrifice.EffectiveArea(perHour * PerHour, drop - 750 * Gravity * lip, 750) / 0.7);
+            IncompressibleOrifice.EffectiveArea(perHour * PerHour, drop - 750 * Textbook.Gravity * lip, 750) / 0.7);
 
         return
         [
@@ -72,11 +71,11 @@ public static class SuctionChecks
         const string gupta = "6 kg/h through a 1.2 mm jet at 15.3 to 1";
         const string both = "5 kg/h through a 2 mm² jet at 16 to 1";
         double Needed(double perHour, double jetArea, double rho, double lip) =>
-            IncompressibleOrifice.PressureDrop(perHour * PerHour, jetArea, rho) + rho * Gravity * lip;
+            IncompressibleOrifice.PressureDrop(perHour * PerHour, jetArea, rho) + rho * Textbook.Gravity * lip;
         double RajputDrop() => Needed(5.45, 0.75 * 2e-6, 720, 6.35e-3);
         double GuptaDrop() => Needed(6, 0.65 * Circle.Area(1.2e-3), 750, 3e-3);
         double BothDrop() => Needed(5, 0.8 * 2e-6, 750, 5e-3);
-        var guptaAir = new IdealGas(287, 1.4).Density(new GasState(1.013e5, 294));
+        var guptaAir = Textbook.Air.Density(new GasState(1.013e5, 294));
         double Throat(double perHour, double afr, double drop, double rho) => IncompressibleOrifice.EffectiveArea(perHour * PerHour * afr, drop, rho) / 0.8;
 
         return
@@ -102,7 +101,7 @@ public static class SuctionChecks
             JetCoefficient = 0.68,
             AirDensity = 1.29,
             FuelDensity = 720,
-            Gravity = Gravity,
+            Gravity = Textbook.Gravity,
         };
 
         const double waterCentimetres = 104;

@@ -38,6 +38,20 @@ public sealed class FuelBlendTests
     }
 
     [Fact]
+    public void Half_and_half_by_volume_is_as_thick_as_the_geometric_mean()
+    {
+        var blend = new FuelBlend([new FuelPart(FuelComponents.Petrol, 0.5), new FuelPart(FuelComponents.Ethanol, 0.5)]);
+
+        var mean = Math.Sqrt(FuelComponents.Petrol.Viscosity.At(300) * FuelComponents.Ethanol.Viscosity.At(300));
+
+        Assert.Equal(mean, blend.At(300).ViscosityPascalSeconds, 9);
+    }
+
+    [Fact]
+    public void Methanol_needs_6_47_times_its_mass_of_air() =>
+        Assert.Equal(6.472, FuelComponents.Methanol.StoichiometricRatio, 3); // (1 + 4/4 - 1/2)/0.2095 · 28.9647/32.042
+
+    [Fact]
     public void Atoms_of_a_blend_are_those_of_its_parts() // CH1.85 and C2H6O, by the mole of carbon: 0.1*790.3/46.069*2 against 0.9*745/13.876
     {
         var e10 = FuelGrade.Ethanol(10).Blend;
