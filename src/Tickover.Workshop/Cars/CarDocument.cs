@@ -25,10 +25,20 @@ public static class CarDocument
     /// <returns>The changed car, or the faults; the car given is left as it is.</returns>
     public static CarReading Change(Car car, string path, string text)
     {
-        ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(path);
         ArgumentNullException.ThrowIfNull(text);
-        return CarChange.Apply(car, path, text);
+        return Change(car, [new(path, text)]);
+    }
+
+    /// <summary>Changes several figures at once and reads the document again, so that a choke may grow together with its bore.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="changes">Paths and new texts, each as for a single change.</param>
+    /// <returns>The changed car, or all faults; the car given is left as it is.</returns>
+    public static CarReading Change(Car car, IEnumerable<KeyValuePair<string, string>> changes)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        ArgumentNullException.ThrowIfNull(changes);
+        return CarChange.Apply(car, changes);
     }
 
     /// <summary>The JSON Schema (draft 2020-12) of a car document, generated from the catalogue.</summary>

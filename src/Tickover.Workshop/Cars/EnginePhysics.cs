@@ -30,8 +30,8 @@ public static class EnginePhysics
             Cylinder = cylinder,
             CylinderCount = car.CylinderCount,
             FiringDegrees = car.FiringDegrees,
-            IntakeValve = ToIntakeValve(car.Engine),
-            ExhaustValve = ToExhaustValve(car.Engine),
+            IntakeValve = ToValveTiming(car.Engine, "inlet", TopDeadCentreOfOverlap, BottomDeadCentreAfterInlet),
+            ExhaustValve = ToValveTiming(car.Engine, "exhaust", BottomDeadCentreAfterFiring, TopDeadCentreOfOverlap),
             Intake = ToIntakeTract(car.Engine),
             Exhaust = ToExhaustTract(car.Engine, cylinder),
             Combustion = ToCombustion(car.Engine),
@@ -68,26 +68,16 @@ public static class EnginePhysics
         CompressionRatio = engine.Si("engine.compressionRatio"),
     };
 
-    private static ValveTiming ToIntakeValve(FigureSet engine) => new()
+    /// <summary>One kind of valve; the trade counts opening before one dead centre and closing after another.</summary>
+    private static ValveTiming ToValveTiming(FigureSet engine, string side, double opensBefore, double closesAfter) => new()
     {
-        Count = (int)engine.Si("engine.inletValves"),
-        HeadDiameterMetres = engine.Si("engine.inletValveDiameter"),
-        MaximumLiftMetres = engine.Si("engine.inletValveLift"),
-        OpensDegrees = TopDeadCentreOfOverlap - Degrees(engine, "engine.inletOpensBefore"),
-        ClosesDegrees = BottomDeadCentreAfterInlet + Degrees(engine, "engine.inletClosesAfter"),
-        DischargeCoefficient = engine.Si("engine.inletDischarge"),
-        ThroatToHeadRatio = engine.Si("engine.inletThroatRatio"),
-    };
-
-    private static ValveTiming ToExhaustValve(FigureSet engine) => new()
-    {
-        Count = (int)engine.Si("engine.exhaustValves"),
-        HeadDiameterMetres = engine.Si("engine.exhaustValveDiameter"),
-        MaximumLiftMetres = engine.Si("engine.exhaustValveLift"),
-        OpensDegrees = BottomDeadCentreAfterFiring - Degrees(engine, "engine.exhaustOpensBefore"),
-        ClosesDegrees = TopDeadCentreOfOverlap + Degrees(engine, "engine.exhaustClosesAfter"),
-        DischargeCoefficient = engine.Si("engine.exhaustDischarge"),
-        ThroatToHeadRatio = engine.Si("engine.exhaustThroatRatio"),
+        Count = (int)engine.Si($"engine.{side}Valves"),
+        HeadDiameterMetres = engine.Si($"engine.{side}ValveDiameter"),
+        MaximumLiftMetres = engine.Si($"engine.{side}ValveLift"),
+        OpensDegrees = opensBefore - Degrees(engine, $"engine.{side}OpensBefore"),
+        ClosesDegrees = closesAfter + Degrees(engine, $"engine.{side}ClosesAfter"),
+        DischargeCoefficient = engine.Si($"engine.{side}Discharge"),
+        ThroatToHeadRatio = engine.Si($"engine.{side}ThroatRatio"),
     };
 
     private static IntakeTract ToIntakeTract(FigureSet engine) => new()

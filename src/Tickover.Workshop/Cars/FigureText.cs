@@ -50,6 +50,24 @@ public static class FigureText
         return Show(figure.Definition.Measure, figure.Si);
     }
 
+    /// <summary>A row of emulsion holes as the document writes it.</summary>
+    /// <param name="row">The row.</param>
+    /// <returns>A text such as "2 x 1 mm at 6 mm".</returns>
+    public static string Show(CarHoleRow row)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return HoleText.Show(row);
+    }
+
+    /// <summary>A progression hole as the document writes it.</summary>
+    /// <param name="hole">The hole.</param>
+    /// <returns>A text such as "1.1 mm at 0.8 mm".</returns>
+    public static string Show(CarProgressionHole hole)
+    {
+        ArgumentNullException.ThrowIfNull(hole);
+        return HoleText.Show(hole);
+    }
+
     /// <summary>A value as the workshop reads it, with its unit.</summary>
     /// <param name="measure">The kind of quantity.</param>
     /// <param name="si">The value in SI.</param>

@@ -94,6 +94,36 @@ public class CarChangeTests
     }
 
     [Fact]
+    public void Changes_that_need_each_other_are_made_at_once()
+    {
+        var reading = CarDocument.Change(Twin, [new("barrel.choke", "44 mm"), new("barrel.throttleBore", "55 mm"), new("barrel.mainJet", "175")]);
+
+        Assert.Empty(reading.Faults);
+        Assert.All(reading.Car!.Barrels, b => Assert.Equal(0.044, b.Figures.Si("barrel.choke"), Tolerance));
+    }
+
+    [Fact]
+    public void Several_faulty_changes_are_reported_together()
+    {
+        var reading = CarDocument.Change(Twin, [new("barrel.choke", "wide"), new("barrel.mainJett", "135"), new("engine.bore", "80")]);
+
+        Assert.Null(reading.Car);
+        Assert.Equal(["barrel.mainJett", "engine.bore", "barrels.choke"], reading.Faults.Select(f => f.Path), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Holes_are_written_back_as_they_are_shown()
+    {
+        var barrel = CarTexts.Sound(Repository.Sample("tern-2800")).Barrels[0];
+
+        var changed = Change(Twin, "barrel.emulsionHoles", string.Join("; ", barrel.EmulsionHoles.Select(FigureText.Show)));
+        changed = Change(changed, "barrel.progressionHoles", string.Join("\n", barrel.ProgressionHoles.Select(FigureText.Show)));
+
+        Assert.Equal(barrel.EmulsionHoles.Select(FigureText.Show), changed.Barrels[0].EmulsionHoles.Select(FigureText.Show), StringComparer.Ordinal);
+        Assert.Equal(barrel.ProgressionHoles, changed.Barrels[1].ProgressionHoles);
+    }
+
+    [Fact]
     public void Every_figure_of_every_sample_can_be_written_as_shown_and_taken_out_again()
     {
         foreach (var name in SampleTests.Sound)

@@ -70,17 +70,17 @@ public class FaultTests
     }
 
     [Fact]
-    public void All_faults_come_at_once_and_each_once()
+    public void All_faults_come_at_once_each_once_and_from_the_top_down()
     {
         var reading = CarDocument.Read(Repository.Sample("faulty"));
 
         string[] expected =
         [
             "engine.firingOrder", "engine.bore", "engine.stroke", "engine.compresionRatio", "engine.peakPowerSpeed", "fuel", "ambient.temperature", "ambient.humidity",
-            "barrels.choke", "barrels.mainJet", "barrels.airCorrector", "barrels.progressionHoles[1]", "carburettors[0].barrels[1].feeds",
-            "carburettors[1].barrels[1].spindleDiameter", "carburettors",
+            "barrels.choke", "barrels.mainJet", "barrels.airCorrector", "barrels.progressionHoles[1]", "carburettors", "carburettors[0].barrels[1].feeds",
+            "carburettors[1].barrels[1].spindleDiameter",
         ];
-        Assert.Equal(expected.Order(StringComparer.Ordinal), reading.Faults.Select(f => f.Path).Order(StringComparer.Ordinal));
+        Assert.Equal(expected, reading.Faults.Select(f => f.Path), StringComparer.Ordinal);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Tickover.Physics.Fuels;
 using Tickover.Workshop.Cars.Catalogue;
+using Tickover.Workshop.Cars.Writing;
 
 namespace Tickover.Workshop.Cars.Reading;
 
@@ -41,8 +42,12 @@ internal sealed class CarReader
 
         // What is wrong already need not be called unusual too.
         var wrong = faults.All.Select(f => f.Path).ToHashSet(StringComparer.Ordinal);
-        return new CarReading(car, faults.All, [.. faults.Warnings.Where(w => !wrong.Contains(w.Path))]);
+        return new CarReading(car, InOrder(root, faults.All), InOrder(root, faults.Warnings.Where(w => !wrong.Contains(w.Path))));
     }
+
+    // Somebody mends a document from the top down.
+    private static IReadOnlyList<Fault> InOrder(SourceNode root, IEnumerable<Fault> faults) =>
+        [.. faults.OrderBy(f => DocumentPath.Parse(f.Path)?.NearestIn(root).Start ?? 0)];
 
     private Car? Car()
     {
@@ -58,8 +63,9 @@ internal sealed class CarReader
             barrels = Feeding.Settle(barrels, layout.Cylinders, isShared, _faults);
         }
 
-        var engineFigures = EngineFigures(engine, barrels.Count > 0 ? barrels[0].Place : new BarrelPlace(isShared, 1, 1));
-        var barrelFigures = barrels.Select(b => BarrelFigures(engine, b)).ToArray();
+        var given = EngineGiven(engine);
+        var engineFigures = EngineFigures(given, barrels.Count > 0 ? barrels[0].Place : new BarrelPlace(isShared, 1, 1));
+        var barrelFigures = barrels.Select(b => BarrelFigures(given, b)).ToArray();
         return _faults.All.Count > 0 ? null : new Car
         {
             Name = name!,
@@ -164,7 +170,7 @@ internal sealed class CarReader
         return _root.Object("engine", DocumentForm.Engine);
     }
 
-    private FigureResolver EngineFigures(ObjectReader? engine, BarrelPlace place)
+    private IReadOnlyDictionary<string, GivenFigure> EngineGiven(ObjectReader? engine)
     {
         var given = FigureReader.Read(engine, FigureCatalogue.Engine);
         foreach (var entry in FigureCatalogue.Engine.Where(e => engine is not null && e.Default is null && !given.ContainsKey(e.Definition.Key)))
@@ -172,6 +178,11 @@ internal sealed class CarReader
             _faults.Missing(engine!.At(entry.Name), $"\"{entry.Definition.Label}\"", $"{FigureText.Form(entry.Definition.Measure)}, {entry.AllowedText}", $"\"{entry.Name}\": \"80 mm\"");
         }
 
+        return given;
+    }
+
+    private FigureResolver EngineFigures(IReadOnlyDictionary<string, GivenFigure> given, BarrelPlace place)
+    {
         var ambient = FigureReader.Read(_root.Object("ambient", DocumentForm.Ambient), FigureCatalogue.Ambient);
         var figures = new FigureResolver(Both(given, ambient), place);
         Contradictions.CheckEngine(figures, _faults);
@@ -180,9 +191,9 @@ internal sealed class CarReader
         return figures;
     }
 
-    private FigureResolver BarrelFigures(ObjectReader? engine, BarrelSource barrel)
+    private FigureResolver BarrelFigures(IReadOnlyDictionary<string, GivenFigure> engine, BarrelSource barrel)
     {
-        var figures = new FigureResolver(Both(FigureReader.Read(engine, FigureCatalogue.Engine), barrel.Settings.Figures), barrel.Place);
+        var figures = new FigureResolver(Both(engine, barrel.Settings.Figures), barrel.Place);
         Contradictions.CheckBarrel(barrel, figures, _faults);
         Unusual.Check(FigureCatalogue.Barrel, figures, _faults);
         return figures;

@@ -10,20 +10,33 @@ internal static class CarChange
     private const int StepsToCarburettorSetting = 3;
     private const int StepsToBarrelSetting = 5;
 
-    /// <summary>Changes a member and reads the document again.</summary>
+    /// <summary>Changes members and reads the document again.</summary>
     /// <param name="car">The car.</param>
-    /// <param name="path">The member.</param>
-    /// <param name="text">What was typed; blank to take the member out.</param>
+    /// <param name="changes">Paths and what was typed for them, in order; blank to take the member out.</param>
     /// <returns>The changed car, or the faults.</returns>
-    public static CarReading Apply(Car car, string path, string text)
+    public static CarReading Apply(Car car, IEnumerable<KeyValuePair<string, string>> changes)
     {
-        var target = DocumentPath.Parse(path) is { } parsed ? Target(parsed) : null;
         var edit = new DocumentEdit(car.Document);
-        if (target is null || !IsThere(edit, target))
+        var refused = new List<Fault>();
+        foreach (var (path, text) in changes)
         {
-            return Refused(path);
+            var target = DocumentPath.Parse(path) is { } parsed ? Target(parsed) : null;
+            if (target is null || !IsThere(edit, target))
+            {
+                refused.Add(Refused(path));
+            }
+            else
+            {
+                Write(edit, target, text);
+            }
         }
 
+        var reading = CarReader.Read(edit.Text);
+        return refused.Count == 0 ? reading : new CarReading(null, [.. refused, .. reading.Faults], reading.Warnings);
+    }
+
+    private static void Write(DocumentEdit edit, DocumentPath target, string text)
+    {
         if (target.Steps is [(AllBarrels, _), _])
         {
             RemoveNarrower(edit, target.Name);
@@ -37,8 +50,6 @@ internal static class CarChange
         {
             edit.Set(target, ValueText.ToJson(target.Name, text.Trim()));
         }
-
-        return CarReader.Read(edit.Text);
     }
 
     /// <summary>The member of the document that a path means, or null where it means none.</summary>
@@ -64,7 +75,7 @@ internal static class CarChange
     }
 
     private static bool IsThere(DocumentEdit edit, DocumentPath target) =>
-        target.Steps.Count is not (StepsToCarburettorSetting or StepsToBarrelSetting) || edit.Has(new DocumentPath([.. target.Steps.SkipLast(1)]));
+        target.Steps.Count is not (StepsToCarburettorSetting or StepsToBarrelSetting) || edit.Has(target.Above);
 
     private static void RemoveNarrower(DocumentEdit edit, string name)
     {
@@ -81,12 +92,9 @@ internal static class CarChange
         }
     }
 
-    private static CarReading Refused(string path) => new(
-        null,
-        [new Fault(
-            path.Length <= DocumentForm.LongestText ? path : path[..DocumentForm.LongestText] + "…",
-            "This is no figure of the car",
-            "a path such as engine.bore, ambient.temperature, fuel, barrel.mainJet or carburettors[0].barrels[1].mainJet",
-            "Check the name against docs/car-document.md.")],
-        []);
+    private static Fault Refused(string path) => new(
+        path.Length <= DocumentForm.LongestText ? path : path[..DocumentForm.LongestText] + "…",
+        "This is no figure of the car",
+        "a path such as engine.bore, ambient.temperature, fuel, barrel.mainJet or carburettors[0].barrels[1].mainJet",
+        "Check the name against docs/car-document.md.");
 }

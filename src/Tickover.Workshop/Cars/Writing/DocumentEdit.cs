@@ -23,38 +23,37 @@ internal sealed class DocumentEdit
     /// <summary>How many items a list has.</summary>
     /// <param name="path">The list.</param>
     /// <returns>The number; 0 where there is no list.</returns>
-    public int CountAt(DocumentPath path) => Find(path.Steps)?.Items.Count ?? 0;
+    public int CountAt(DocumentPath path) => path.In(_root)?.Items.Count ?? 0;
 
     /// <summary>Whether something stands at a path.</summary>
     /// <param name="path">The path.</param>
     /// <returns>True where something does.</returns>
-    public bool Has(DocumentPath path) => Find(path.Steps) is not null;
+    public bool Has(DocumentPath path) => path.In(_root) is not null;
 
     /// <summary>Writes a member, in place of the one there or as a new one.</summary>
     /// <param name="path">The member; the objects above it are made where they are missing.</param>
     /// <param name="json">Its value, JSON.</param>
     public void Set(DocumentPath path, string json)
     {
-        if (Find(path.Steps) is { } there)
+        if (path.In(_root) is { } there)
         {
             Splice(there.Start, there.End, json);
             return;
         }
 
-        var above = new DocumentPath([.. path.Steps.SkipLast(1)]);
-        if (above.Steps.Count > 0 && Find(above.Steps) is null)
+        if (path.Above.In(_root) is null)
         {
-            Set(above, "{}");
+            Set(path.Above, "{}");
         }
 
-        Insert(Find(above.Steps)!, $"\"{path.Name}\": {json}");
+        Insert(path.Above.In(_root)!, $"\"{path.Name}\": {json}");
     }
 
     /// <summary>Takes a member out; nothing happens where there is none.</summary>
     /// <param name="path">The member.</param>
     public void Remove(DocumentPath path)
     {
-        var members = Find([.. path.Steps.SkipLast(1)])?.Members ?? [];
+        var members = path.Above.In(_root)?.Members ?? [];
         var index = members.TakeWhile(m => !string.Equals(m.Name, path.Name, StringComparison.Ordinal)).Count();
         if (index == members.Count)
         {
@@ -100,17 +99,6 @@ internal sealed class DocumentEdit
     {
         _bytes = [.. _bytes.AsSpan(0, start), .. Encoding.UTF8.GetBytes(text), .. _bytes.AsSpan(end)];
         _root = Parse();
-    }
-
-    private SourceNode? Find(IReadOnlyList<(string? Name, int Index)> steps)
-    {
-        SourceNode? node = _root;
-        foreach (var (name, index) in steps)
-        {
-            node = name is not null ? node?[name] : node?.Items.ElementAtOrDefault(index);
-        }
-
-        return node;
     }
 
     private SourceNode Parse() =>

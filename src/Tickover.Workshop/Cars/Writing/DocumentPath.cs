@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Tickover.Workshop.Cars.Reading;
 
 namespace Tickover.Workshop.Cars.Writing;
 
@@ -11,6 +12,9 @@ internal sealed partial record DocumentPath(IReadOnlyList<(string? Name, int Ind
 
     /// <summary>The last name.</summary>
     public string Name => Steps[^1].Name!;
+
+    /// <summary>The path of the object it stands in; for a member of the document, the document itself.</summary>
+    public DocumentPath Above => new([.. Steps.SkipLast(1)]);
 
     /// <summary>Reads a path such as <c>carburettors[0].barrels[1].mainJet</c>.</summary>
     /// <param name="text">The text.</param>
@@ -41,6 +45,19 @@ internal sealed partial record DocumentPath(IReadOnlyList<(string? Name, int Ind
     /// <param name="index">Index from 0.</param>
     /// <returns>The path.</returns>
     public DocumentPath At(int index) => new([.. Steps, (null, index)]);
+
+    /// <summary>What stands at the path.</summary>
+    /// <param name="root">The document.</param>
+    /// <returns>The value, or null.</returns>
+    public SourceNode? In(SourceNode root) => Steps.Aggregate((SourceNode?)root, Below);
+
+    /// <summary>What stands at the path, or at the longest part of it that is there.</summary>
+    /// <param name="root">The document.</param>
+    /// <returns>The value.</returns>
+    public SourceNode NearestIn(SourceNode root) => Steps.Aggregate(root, (node, step) => Below(node, step) ?? node);
+
+    private static SourceNode? Below(SourceNode? node, (string? Name, int Index) step) =>
+        step.Name is null ? node?.Items.ElementAtOrDefault(step.Index) : node?[step.Name];
 
     [GeneratedRegex(@"^[A-Za-z]+(\[[0-9]{1,2}\])?(\.[A-Za-z]+(\[[0-9]{1,2}\])?)*$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex WholePath();
