@@ -1,6 +1,5 @@
 using Tickover.Physics.Fuels;
 using Tickover.Workshop.Cars.Catalogue;
-using Tickover.Workshop.Cars.Writing;
 
 namespace Tickover.Workshop.Cars.Reading;
 

@@ -1,8 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Tickover.Workshop.Cars.Reading;
 
-namespace Tickover.Workshop.Cars.Writing;
+namespace Tickover.Workshop.Cars.Reading;
 
 /// <summary>A place in a document: names and places in lists.</summary>
 /// <param name="Steps">The steps from the document down; a step is a name, or an index where the name is null.</param>
