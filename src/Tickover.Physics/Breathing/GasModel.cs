@@ -18,8 +18,9 @@ public static class GasModel
 
     /// <summary>Pressure-ratio window, 1, inside which flow turns from square root to linear, so that it can reverse.</summary>
     /// <remarks>
-    /// 1e-3 is 100 Pa at one bar. Measured over the grid: the air differs by less than 0.1 % from a tenth of it, and nearly
-    /// all points settle; with less, flow through an open valve rings at the step's own pace.
+    /// 1e-3 is 100 Pa at one bar. Against a tenth of it, at half a degree a step, the air of 384 points differs by 0.077 % at
+    /// most with one barrel on a cylinder and by 0.100 % (two points just above) on a shared volume. With less, flow through
+    /// an open valve rings at the step's own pace and more points fail to settle.
     /// </remarks>
     public const double RegularisationRatio = 1e-3;
 
