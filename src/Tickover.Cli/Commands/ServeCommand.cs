@@ -17,6 +17,7 @@ internal sealed class ServeCommand : ExampledCommand
     [
         "--Logging:LogLevel:Default=Warning",
         "--Logging:LogLevel:Microsoft.Hosting.Lifetime=Warning",
+        "--Logging:LogLevel:Microsoft.AspNetCore.DataProtection=Error",
         "--Logging:Console:LogToStandardErrorThreshold=Trace",
     ];
 

@@ -127,7 +127,9 @@ internal sealed class NumberList
         }
 
         var good = FigureText.TryParse(_measure, text, out var si);
-        number = si * _perSi;
+        // The way through rad/s costs the last digits; nobody reads a speed or an angle closer than this.
+        const int Digits = 6;
+        number = Math.Round(si * _perSi, Digits);
         return good;
     }
 }

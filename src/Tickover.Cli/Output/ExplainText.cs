@@ -24,7 +24,7 @@ internal sealed class ExplainText(int width)
             $"{car.Name}, barrel {working.BarrelNumber}, {working.SpeedRpm:0.##} rpm, {working.ThrottleDegrees:0.##}° open from seated"));
         foreach (var line in Verdict(working))
         {
-            AppendWrapped(text, string.Empty, line);
+            WrappedText.Append(text, width, string.Empty, line);
         }
 
         for (var i = 0; i < working.Steps.Count; i++)
@@ -76,37 +76,17 @@ internal sealed class ExplainText(int width)
         text.AppendLine();
         var title = $"{number.ToString(CultureInfo.InvariantCulture),2}. {step.Title}";
         text.AppendLine(title + step.Equation.PadLeft(Math.Max(step.Equation.Length + 2, width - title.Length)));
-        AppendWrapped(text, Indent, step.Formula);
-        AppendWrapped(text, Indent, step.NumbersIn);
-        AppendWrapped(text, Indent, $"= {step.Answer}");
+        WrappedText.Append(text, width, Indent, step.Formula);
+        WrappedText.Append(text, width, Indent, step.NumbersIn);
+        WrappedText.Append(text, width, Indent, $"= {step.Answer}");
         foreach (var figure in step.Inputs)
         {
-            AppendWrapped(text, Indent, $"{figure.Definition.Label} {FigureText.Show(figure)} ({CarSummary.Words(figure.Origin.Kind)}: {figure.Origin.Note})");
+            WrappedText.Append(text, width, Indent, $"{figure.Definition.Label} {FigureText.Show(figure)} ({CarSummary.Words(figure.Origin.Kind)}: {figure.Origin.Note})");
         }
 
         if (step.Note.Length > 0)
         {
-            AppendWrapped(text, Indent, step.Note);
+            WrappedText.Append(text, width, Indent, step.Note);
         }
-    }
-
-    private void AppendWrapped(StringBuilder text, string indent, string sentence)
-    {
-        var line = new StringBuilder(indent);
-        var empty = true;
-        foreach (var word in sentence.Split(' '))
-        {
-            if (!empty && line.Length + 1 + word.Length > width)
-            {
-                text.AppendLine(line.ToString());
-                line.Clear().Append(indent).Append("  ");
-                empty = true;
-            }
-
-            line.Append(empty ? string.Empty : " ").Append(word);
-            empty = false;
-        }
-
-        text.AppendLine(line.ToString());
     }
 }

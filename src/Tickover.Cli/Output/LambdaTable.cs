@@ -47,7 +47,7 @@ internal sealed class LambdaTable(MixtureMap map, int number, int width)
         text.AppendLine(string.Concat(shown.Select(i => speeds[i].ToString("0", CultureInfo.InvariantCulture).PadLeft(CellWidth - 1) + " ")).TrimEnd());
         if (Stride > 1)
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"One speed in {Stride} of {speeds.Count}; --csv and --json hold them all.");
+            text.AppendLine(CultureInfo.InvariantCulture, $"One speed in {Stride} of the {speeds.Count} computed; --csv and --json hold them all.");
         }
 
         return text.ToString();

@@ -18,7 +18,7 @@ internal sealed class MixtureText(int width)
     {
         var text = new StringBuilder();
         var day = string.Join(", ", result.Car.Ambient.Select(f => $"{f.Definition.Label.ToLowerInvariant()} {FigureText.Show(f)}"));
-        text.AppendLine(CultureInfo.InvariantCulture, $"{result.Car.Name}, fuel {result.Car.FuelGrade}, {day}.");
+        WrappedText.Append(text, width, string.Empty, $"{result.Car.Name}, fuel {result.Car.FuelGrade}, {day}.");
         text.AppendLine(string.Create(
             CultureInfo.InvariantCulture,
             $"Every λ ±{result.Fitted.RelativeBand * Percent:0} %: computed from the description, not fitted to readings of this car."));
@@ -30,6 +30,12 @@ internal sealed class MixtureText(int width)
         text.AppendLine().AppendLine(LambdaTable.Legend);
         return text.ToString();
     }
+
+    private static string Furthest(FurthestPoint point) => point.Beyond == 0
+        ? "Within target wherever the engine runs."
+        : string.Create(
+            CultureInfo.InvariantCulture,
+            $"Furthest from target: {Math.Abs(point.Beyond):0.00} too {(point.Beyond > 0 ? "lean" : "rich")}, at {point.SpeedRpm:0} rpm and {point.ThrottleDegrees:0.0}°.");
 
     private void Append(StringBuilder text, MixtureResult result, IReadOnlyList<int> group)
     {
@@ -50,5 +56,6 @@ internal sealed class MixtureText(int width)
     {
         text.AppendLine().AppendLine(title);
         text.Append(new LambdaTable(map, number, width).Text());
+        WrappedText.Append(text, width, string.Empty, Furthest(FurthestPoint.Of(map, number)));
     }
 }

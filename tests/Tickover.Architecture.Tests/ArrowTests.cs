@@ -1,0 +1,61 @@
+using System.Reflection;
+using System.Xml.Linq;
+
+namespace Tickover.Architecture.Tests;
+
+/// <summary>Who may know whom.</summary>
+public sealed class ArrowTests
+{
+    public static TheoryData<string, string[], string[]> Arrows => new()
+    {
+        // project, other projects it may know, packages it may know
+        { "Tickover.Physics", [], ["MathNet.Numerics"] },
+        { "Tickover.Workshop", ["Tickover.Physics"], ["UnitsNet"] },
+        { "Tickover.Reports", ["Tickover.Workshop"], [] },
+        { "Tickover.Web", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports"], ["Markdig"] },
+        { "Tickover.Cli", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Arrows))]
+    public void Project_declares_only_what_it_may_know(string project, string[] projects, string[] packages)
+    {
+        var file = XDocument.Load(Path.Combine(Repository.Root, "src", project, project + ".csproj"));
+
+        var declared = file.Descendants("ProjectReference").Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value.Replace('\\', '/')));
+        var bought = file.Descendants("PackageReference")
+            .Where(r => r.Attribute("PrivateAssets")?.Value is not "all")
+            .Select(r => r.Attribute("Include")!.Value);
+
+        Assert.Empty(declared.Except(projects, StringComparer.Ordinal));
+        Assert.Empty(bought.Except(packages, StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Arrows))]
+    public void Assembly_uses_only_what_it_may_know(string project, string[] projects, string[] packages)
+    {
+        var assembly = Assembly.Load(project is "Tickover.Cli" ? "tickover" : project);
+        var pages = project is "Tickover.Web" or "Tickover.Cli";
+
+        var strangers = assembly.GetReferencedAssemblies()
+            .Select(r => r.Name!)
+            .Where(n => !IsRuntime(n, pages) && !projects.Contains(n, StringComparer.Ordinal) && !packages.Any(p => IsOf(p, n)));
+
+        Assert.Empty(strangers);
+    }
+
+    [Fact]
+    public void Reports_draw_from_the_workshop_and_never_reach_for_the_physics()
+    {
+        Assert.DoesNotContain(House.Reports.GetReferencedAssemblies(), r => r.Name is "Tickover.Physics");
+    }
+
+    // A package may come as several assemblies: "Spectre.Console" and "Spectre.Console.Ansi".
+    private static bool IsOf(string package, string assembly) =>
+        assembly.StartsWith(package, StringComparison.Ordinal) && (assembly.Length == package.Length || assembly[package.Length] == '.');
+
+    private static bool IsRuntime(string name, bool pages) =>
+        name is "System" or "netstandard" or "mscorlib" || (name.StartsWith("System.", StringComparison.Ordinal) && name is not "System.CommandLine")
+        || (pages && name.StartsWith("Microsoft.", StringComparison.Ordinal));
+}

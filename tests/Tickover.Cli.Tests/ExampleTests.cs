@@ -1,0 +1,39 @@
+using Tickover.Cli.Commands;
+
+namespace Tickover.Cli.Tests;
+
+/// <summary>Every example in a help text runs on the samples.</summary>
+public sealed class ExampleTests
+{
+    private static readonly Terminal Nowhere = new() { Output = TextWriter.Null, Error = TextWriter.Null, Input = () => Stream.Null };
+
+    public static TheoryData<string> Examples =>
+        [.. CommandLine.Root(Nowhere).Subcommands.OfType<ExampledCommand>().SelectMany(c => c.Examples).Where(e => !e.StartsWith("tickover serve", StringComparison.Ordinal))];
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public async Task Example_in_a_help_text_runs(string example)
+    {
+        var ran = await Ran.LineAsync(example);
+
+        Assert.Empty(ran.Error);
+        Assert.Equal(ExitCode.Done, ran.Code);
+        Assert.NotEmpty(ran.Output);
+    }
+
+    [Theory]
+    [InlineData("check")]
+    [InlineData("mixture")]
+    [InlineData("explain")]
+    [InlineData("serve")]
+    [InlineData("schema")]
+    public async Task Help_of_a_command_shows_an_example(string command)
+    {
+        var ran = await Ran.OfAsync(command, "--help");
+
+        Assert.Equal(ExitCode.Done, ran.Code);
+        Assert.Contains("Examples:", ran.Output, StringComparison.Ordinal);
+        Assert.Contains($"  tickover {command}", ran.Output, StringComparison.Ordinal);
+        Assert.All(ran.Output.Split('\n').TakeWhile(l => !l.StartsWith("Examples:", StringComparison.Ordinal)), l => Assert.InRange(l.TrimEnd().Length, 0, Terminal.DefaultWidth));
+    }
+}

@@ -1,0 +1,54 @@
+using System.Text.Json;
+using Json.Schema;
+using Tickover.Architecture.Tests;
+
+namespace Tickover.Cli.Tests;
+
+/// <summary>What programs read keeps its form.</summary>
+public sealed class SchemaTests
+{
+    public static TheoryData<string, string> Outputs => new()
+    {
+        { "check", "tickover check samples/tern-2800.car.json samples/faulty.car.json samples/no-such.car.json --json" },
+        { "mixture", "tickover mixture samples/osprey-v8.car.json --rpm 800..6000:2600 --throttle \"2; 20; 70\" --json" },
+        { "mixture", "tickover mixture samples/tern-2800.car.json --rpm 2000 --throttle 20 --set barrel.mainJet=140 --json" },
+        { "explain", "tickover explain samples/gannet-1500.car.json --rpm 3000 --throttle 30 --json" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Outputs))]
+    public async Task Json_follows_its_schema(string schema, string line)
+    {
+        var ran = await Ran.LineAsync(line);
+
+        using var document = JsonDocument.Parse(ran.Output);
+        var result = Schema(schema).Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+
+        Assert.True(result.IsValid, JsonSerializer.Serialize(result.Details?.Where(d => !d.IsValid)));
+    }
+
+    [Theory]
+    [InlineData("check", "{ \"schema\": \"tickover/check/1\" }")]
+    [InlineData("mixture", "{ \"schema\": \"tickover/mixture/1\", \"car\": 3 }")]
+    [InlineData("explain", "{ \"schema\": \"tickover/explain/2\" }")]
+    public void Schema_refuses_what_is_not_its_form(string schema, string json)
+    {
+        using var document = JsonDocument.Parse(json);
+
+        Assert.False(Schema(schema).Evaluate(document.RootElement).IsValid);
+    }
+
+    [Theory]
+    [MemberData(nameof(Samples.Good), MemberType = typeof(Samples))]
+    public async Task Good_sample_follows_the_schema_that_the_command_prints(string sample)
+    {
+        var printed = await Ran.OfAsync("schema");
+
+        using var document = JsonDocument.Parse(Repository.Read(sample));
+        var result = JsonSchema.FromText(printed.Output).Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+
+        Assert.True(result.IsValid, JsonSerializer.Serialize(result.Details?.Where(d => !d.IsValid)));
+    }
+
+    private static JsonSchema Schema(string name) => JsonSchema.FromText(Repository.Read($"docs/schemas/{name}.schema.json"));
+}
