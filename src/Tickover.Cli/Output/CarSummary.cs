@@ -46,7 +46,19 @@ internal sealed class CarSummary(Car car, int width)
 
     /// <summary>What stands in by default, with its origin.</summary>
     /// <returns>The lines.</returns>
-    public string Defaults() => Tables(DefaultHeadings, f => f.Origin.Kind != OriginKind.Given, f => $"{Words(f.Origin.Kind)}: {f.Origin.Note}");
+    public string Defaults() => Tables(DefaultHeadings, f => f.Origin.Kind != OriginKind.Given, Source);
+
+    /// <summary>Where a figure comes from, in words, without saying its value again.</summary>
+    /// <param name="figure">The figure.</param>
+    /// <returns>The words, without a full stop.</returns>
+    public static string Source(Figure figure)
+    {
+        var note = figure.Origin.Note.TrimEnd('.');
+        var value = FigureText.Show(figure) + ", ";
+        return figure.Origin.Kind == OriginKind.Given
+            ? Words(OriginKind.Given)
+            : $"{Words(figure.Origin.Kind)}: {(note.StartsWith(value, StringComparison.Ordinal) ? note[value.Length..] : note)}";
+    }
 
     /// <summary>The class of an origin in words.</summary>
     /// <param name="kind">The class.</param>

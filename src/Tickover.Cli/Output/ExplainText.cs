@@ -81,7 +81,7 @@ internal sealed class ExplainText(int width)
         WrappedText.Append(text, width, Indent, $"= {step.Answer}");
         foreach (var figure in step.Inputs)
         {
-            WrappedText.Append(text, width, Indent, $"{figure.Definition.Label} {FigureText.Show(figure)} ({CarSummary.Words(figure.Origin.Kind)}: {figure.Origin.Note})");
+            WrappedText.Append(text, width, Indent, $"{figure.Definition.Label} {FigureText.Show(figure)} ({CarSummary.Source(figure)})");
         }
 
         if (step.Note.Length > 0)

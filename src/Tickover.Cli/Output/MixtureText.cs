@@ -17,7 +17,7 @@ internal sealed class MixtureText(int width)
     public string Text(MixtureResult result)
     {
         var text = new StringBuilder();
-        var day = string.Join(", ", result.Car.Ambient.Select(f => $"{f.Definition.Label.ToLowerInvariant()} {FigureText.Show(f)}"));
+        var day = string.Join(", ", result.Car.Ambient.Select(f => $"{f.Definition.Label.ToLowerInvariant()} {WrappedText.Whole(FigureText.Show(f))}"));
         WrappedText.Append(text, width, string.Empty, $"{result.Car.Name}, fuel {result.Car.FuelGrade}, {day}.");
         text.AppendLine(string.Create(
             CultureInfo.InvariantCulture,

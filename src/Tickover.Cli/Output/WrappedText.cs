@@ -2,9 +2,16 @@ using System.Text;
 
 namespace Tickover.Cli.Output;
 
-/// <summary>Sentences broken between words.</summary>
+/// <summary>Sentences broken between words, and never between a number and its unit.</summary>
 internal static class WrappedText
 {
+    private const char Unbroken = '\u00A0';
+
+    /// <summary>A text that stays on one line, such as "70 %".</summary>
+    /// <param name="text">The text.</param>
+    /// <returns>The text for <see cref="Append"/>.</returns>
+    public static string Whole(string text) => text.Replace(' ', Unbroken);
+
     /// <summary>Adds a sentence; lines after the first stand two columns further in.</summary>
     /// <param name="text">What to add it to.</param>
     /// <param name="width">Columns to fill.</param>
@@ -23,7 +30,7 @@ internal static class WrappedText
                 empty = true;
             }
 
-            line.Append(empty ? string.Empty : " ").Append(word);
+            line.Append(empty ? string.Empty : " ").Append(word.Replace(Unbroken, ' '));
             empty = false;
         }
 

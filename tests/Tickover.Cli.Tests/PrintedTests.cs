@@ -1,0 +1,22 @@
+namespace Tickover.Cli.Tests;
+
+/// <summary>What a person reads, as text files to be looked at when they change.</summary>
+public sealed class PrintedTests
+{
+    [Theory]
+    [InlineData("check-tern", "tickover check samples/tern-2800.car.json")]
+    [InlineData("check-faulty", "tickover check samples/faulty.car.json")]
+    [InlineData("check-defaults-gannet", "tickover check --defaults samples/gannet-1500.car.json")]
+    [InlineData("explain-tern", "tickover explain samples/tern-2800.car.json --rpm 4000 --throttle 45")]
+    [InlineData("explain-gannet-idle", "tickover explain samples/gannet-1500.car.json --rpm 900 --throttle 2")]
+    [InlineData("help-mixture", "tickover mixture --help")]
+    public async Task Command_prints_what_was_looked_at(string name, string line)
+    {
+        var ran = await Ran.LineAsync(line);
+
+        Assert.DoesNotContain("NaN", ran.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("∞", ran.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain('\e', ran.Output);
+        await Shown.MatchesAsync($"tests/Tickover.Cli.Tests/Printed/{name}.txt", ran.Output);
+    }
+}
