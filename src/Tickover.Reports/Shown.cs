@@ -32,7 +32,7 @@ public static class Shown
     /// <summary>A speed to 10 rpm with a comma for thousands, such as "2,750".</summary>
     /// <param name="rpm">Engine speed, rpm.</param>
     /// <returns>The figure without its unit.</returns>
-    public static string Speed(double rpm) => Number(Math.Round(rpm / 10) * 10, "#,0");
+    public static string Speed(double rpm) => Number(Math.Round(rpm / 10, MidpointRounding.AwayFromZero) * 10, "#,0");
 
     /// <summary>A speed with its unit, such as "2,750 rpm".</summary>
     /// <param name="rpm">Engine speed, rpm.</param>

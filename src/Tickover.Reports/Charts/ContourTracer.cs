@@ -13,11 +13,14 @@ internal sealed class ContourTracer
     private readonly int[] _next;
     private readonly int[] _previous;
     private readonly List<int> _touched = [];
+    private readonly double[] _lowest;
+    private readonly double[] _highest;
     private double _level;
 
     internal ContourTracer(Field field)
     {
         _field = field;
+        (_lowest, _highest) = Ranges(field);
         _next = new int[2 * field.Columns * field.Rows];
         _previous = new int[_next.Length];
         Array.Fill(_next, None);
@@ -35,15 +38,36 @@ internal sealed class ContourTracer
     internal IReadOnlyList<Polyline> Trace(double level)
     {
         _level = level;
-        for (var i = 0; i < _field.Columns - 1; i++)
+        for (var cell = 0; cell < _lowest.Length; cell++)
         {
-            for (var j = 0; j < _field.Rows - 1; j++)
+            if (_lowest[cell] < level && level <= _highest[cell])
             {
-                MarchCell(i, j);
+                MarchCell(cell % _field.Columns, cell / _field.Columns);
             }
         }
 
         return Chain();
+    }
+
+    // Most cells are passed over at most levels, so the range of each is kept; the last column and row are no cells
+    private static (double[] Lowest, double[] Highest) Ranges(Field field)
+    {
+        var v = field.Values;
+        var (lowest, highest) = (new double[field.Columns * field.Rows], new double[field.Columns * field.Rows]);
+        Array.Fill(lowest, double.PositiveInfinity);
+        Array.Fill(highest, double.NegativeInfinity);
+        for (var i = 0; i < field.Columns - 1; i++)
+        {
+            for (var j = 0; j < field.Rows - 1; j++)
+            {
+                var (a, b, c, d) = (v[i, j], v[i + 1, j], v[i + 1, j + 1], v[i, j + 1]);
+                // A NaN corner makes both NaN, and no level passes the test
+                lowest[j * field.Columns + i] = Math.Min(Math.Min(a, b), Math.Min(c, d));
+                highest[j * field.Columns + i] = Math.Max(Math.Max(a, b), Math.Max(c, d));
+            }
+        }
+
+        return (lowest, highest);
     }
 
     private void MarchCell(int i, int j)
@@ -51,11 +75,6 @@ internal sealed class ContourTracer
         var v = _field.Values;
         var (a, b, c, d) = (v[i, j], v[i + 1, j], v[i + 1, j + 1], v[i, j + 1]);
         var mask = (a >= _level ? 1 : 0) | (b >= _level ? 2 : 0) | (c >= _level ? 4 : 0) | (d >= _level ? 8 : 0);
-        if (mask is 0 or 15 || double.IsNaN(a + b + c + d))
-        {
-            return;
-        }
-
         var (top, right, bottom, left) = (Across(i, j), Down(i + 1, j), Across(i, j + 1), Down(i, j));
         switch (mask)
         {

@@ -11,6 +11,18 @@ internal sealed record Polyline(IReadOnlyList<ChartPoint> Points, bool Closed)
         ],
         Closed: true);
 
+    /// <summary>Length along the line.</summary>
+    internal double Length()
+    {
+        var sum = 0.0;
+        for (var i = 1; i < Points.Count; i++)
+        {
+            sum += Math.Sqrt(Math.Pow(Points[i].X - Points[i - 1].X, 2) + Math.Pow(Points[i].Y - Points[i - 1].Y, 2));
+        }
+
+        return sum;
+    }
+
     /// <summary>Area enclosed by a closed line, positive whichever way round it runs.</summary>
     internal double Area() => Math.Abs(SignedArea());
 

@@ -31,6 +31,10 @@ internal static class Simplification
         return line with { Points = [.. points.Where((_, i) => keep[i])] };
     }
 
+    /// <summary>All lines with fewer points.</summary>
+    internal static IReadOnlyList<Polyline> Simplify(IReadOnlyList<Polyline> lines, double tolerance) =>
+        [.. lines.Select(l => Simplify(l, tolerance))];
+
     // The ends of a closed line lie beside each other; the point furthest from its start gives the two halves a chord
     private static void Split(Polyline line, bool[] keep, Stack<(int From, int To)> open)
     {

@@ -6,7 +6,7 @@ namespace Tickover.Reports.Charts;
 /// <summary>Draws as SVG text. Colours of the theme are CSS custom properties; no inline style, no script, nothing fetched.</summary>
 internal sealed class SvgDrawing : IDrawing
 {
-    private readonly StringBuilder _body = new(capacity: 1 << 17);
+    private readonly StringBuilder _body = new(capacity: 1 << 14);
     private readonly string _prefix;
     private int _clips;
 

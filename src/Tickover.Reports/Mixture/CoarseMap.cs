@@ -13,6 +13,7 @@ internal sealed class CoarseMap
     internal CoarseMap(SurveyGrid grid, BarrelMap barrel, MapFrame frame)
     {
         _points = barrel.Points;
+        Flags = barrel.AllPoints().Aggregate(PointValidity.Inside, (flags, point) => flags | point.Validity);
         _xs = [.. grid.SpeedsRpm.Select(frame.Speed.ToPlace)];
         // Openings rise upwards on the drawing, places rise downwards
         _ys = [.. grid.ThrottleDegrees.Reverse().Select(frame.Opening.ToPlace)];
@@ -34,7 +35,8 @@ internal sealed class CoarseMap
         return new Field(_xs, _ys, values);
     }
 
-    internal bool Any(PointValidity flag) => _points.Cast<BarrelPoint>().Any(p => p.Validity.HasFlag(flag));
+    /// <summary>All flags that occur.</summary>
+    internal PointValidity Flags { get; }
 
     internal Field Flag(PointValidity flag) => Figure(p => p.Validity.HasFlag(flag) ? 1 : 0);
 

@@ -28,6 +28,16 @@ internal sealed class FeedingField
         return _idle.Values[i, j] >= 0 ? FuelCircuit.Idle : FuelCircuit.Progression;
     }
 
+    internal FuelCircuit At(ChartPoint place)
+    {
+        if (_main.At(place) >= 0)
+        {
+            return _correcting.At(place) >= 0 ? FuelCircuit.MainCorrecting : FuelCircuit.Main;
+        }
+
+        return _idle.At(place) >= 0 ? FuelCircuit.Idle : FuelCircuit.Progression;
+    }
+
     /// <summary>The lines of hand-over, each once: where the main circuit feeds, the idle circuit's own border is not drawn.</summary>
     internal IReadOnlyList<Polyline> HandOvers()
     {

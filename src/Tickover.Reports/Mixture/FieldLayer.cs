@@ -6,7 +6,7 @@ namespace Tickover.Reports.Mixture;
 internal static class FieldLayer
 {
     // Thin enough that no step shows
-    private const int Bands = 48;
+    private const int Bands = 72;
 
     // Deviation of a drawn line from the traced one that no eye sees, drawing units
     private const double BandTolerance = 0.25;
@@ -22,8 +22,8 @@ internal static class FieldLayer
             return [];
         }
 
-        using var clip = drawing.ClippedTo(Simplified(field.AnswerArea, LineTolerance));
-        drawing.Path(Simplified(field.AnswerArea, LineTolerance), Look.Filled(Cividis.PaintAt(0)));
+        using var clip = drawing.ClippedTo(Simplification.Simplify(field.AnswerArea, LineTolerance));
+        drawing.Path(Simplification.Simplify(field.AnswerArea, LineTolerance), Look.Filled(Cividis.PaintAt(0)));
         Fill(drawing, field.Lambda, level => scale.Richest + level * (scale.Leanest - scale.Richest));
         var contours = Contours(drawing, field.Lambda, scale);
         Edge(drawing, field.TooLean, Hatch.Lean);
@@ -39,7 +39,7 @@ internal static class FieldLayer
         for (var band = 1; band < Bands; band++)
         {
             var areas = tracer.Trace(value((double)band / Bands));
-            drawing.Path(Simplified(areas, BandTolerance), Look.Filled(Cividis.PaintAt((double)band / (Bands - 1))));
+            drawing.Path(Simplification.Simplify(areas, BandTolerance), Look.Filled(Cividis.PaintAt((double)band / (Bands - 1))));
         }
     }
 
@@ -49,7 +49,7 @@ internal static class FieldLayer
         var contours = new List<(double, Polyline)>();
         foreach (var level in Ticks.Nice(scale.Richest, scale.Leanest, MostContours))
         {
-            var lines = Simplified(tracer.Trace(level), LineTolerance);
+            var lines = Simplification.Simplify(tracer.Trace(level), LineTolerance);
             var isStoichiometric = level == 1;
             // A dark line under the white one keeps it readable over light colours
             drawing.Path(lines, Look.Line(Casing, isStoichiometric ? 4 : 2.6) with { Opacity = isStoichiometric ? 0.6 : 0.4 });
@@ -62,20 +62,16 @@ internal static class FieldLayer
 
     private static void Edge(IDrawing drawing, Field beyond, Hatch hatch)
     {
-        drawing.Path(Simplified(ContourTracer.Areas(beyond, 0), LineTolerance), Look.Filled(Paint.Hatched(hatch)) with { Opacity = 0.5 });
-        var edge = Simplified(new ContourTracer(beyond).Trace(0), LineTolerance);
+        drawing.Path(Simplification.Simplify(ContourTracer.Areas(beyond, 0), LineTolerance), Look.Filled(Paint.Hatched(hatch)) with { Opacity = 0.5 });
+        var edge = Simplification.Simplify(new ContourTracer(beyond).Trace(0), LineTolerance);
         drawing.Path(edge, Look.Line(Paint.White, 6.5));
         drawing.Path(edge, Look.Line(Paint.Black, 3));
     }
 
     private static void HandOvers(IDrawing drawing, IReadOnlyList<Polyline> lines)
     {
-        var simple = Simplified(lines, LineTolerance);
+        var simple = Simplification.Simplify(lines, LineTolerance);
         drawing.Path(simple, Look.Line(Paint.Black, 4.5) with { Opacity = 0.6 });
         drawing.Path(simple, Look.Line(Paint.White, 2.5) with { Dashes = (9, 6) });
     }
-
-    private static IReadOnlyList<Polyline> Simplified(IReadOnlyList<Polyline> lines, double tolerance) =>
-        [.. lines.Select(l => Simplification.Simplify(l, tolerance))];
-
 }

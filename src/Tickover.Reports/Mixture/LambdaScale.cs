@@ -23,7 +23,7 @@ public sealed record LambdaScale(double Richest, double Leanest)
     public static LambdaScale For(params IEnumerable<BarrelMap> maps)
     {
         ArgumentNullException.ThrowIfNull(maps);
-        var answers = maps.SelectMany(m => m.Points.Cast<BarrelPoint>()).Where(NoAnswer.HasAnswer)
+        var answers = maps.SelectMany(m => m.AllPoints()).Where(NoAnswer.HasAnswer)
             .Select(p => Math.Clamp(p.Lambda, RichestShown, LeanestShown)).ToArray();
         if (answers.Length == 0)
         {

@@ -11,11 +11,11 @@ internal static class MapAxes
     internal static void Ground(IDrawing drawing, MapFrame frame) =>
         drawing.Plate(frame.Plot, 0, Look.Filled(Paint.Hatched(Hatch.NoAnswer)));
 
-    internal static void Outline(IDrawing drawing, MapField field, MapFrame frame)
+    internal static void Outline(IDrawing drawing, IReadOnlyList<Polyline> answerArea, MapFrame frame)
     {
-        var edges = field.AnswerArea.Select(a => Simplification.Simplify(a, 0.1)).ToArray();
+        var edges = Simplification.Simplify(answerArea, 0.1);
         drawing.Path(edges, new Look { Stroke = Paint.Ink });
-        if (edges.Length == 0)
+        if (edges.Count == 0)
         {
             drawing.Plate(frame.Plot, 0, new Look { Stroke = Paint.Hair });
         }

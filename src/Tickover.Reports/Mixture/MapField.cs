@@ -15,28 +15,38 @@ internal sealed class MapField
     private const double LeanestKept = 1.8;
     private readonly List<(NoAnswer Reason, Field Field)> _reasons = [];
 
+    private readonly Lazy<FeedingField> _feeding;
+
     internal MapField(MixtureMap map, BarrelMap barrel, MapFrame frame)
+        : this(map, barrel, frame, (FineColumns, FineRows))
+    {
+    }
+
+    /// <summary>The field on a grid of so many places across and down.</summary>
+    internal MapField(MixtureMap map, BarrelMap barrel, MapFrame frame, (int Columns, int Rows) places)
     {
         var coarse = new CoarseMap(map.Grid, barrel, frame);
         var fine = new Field(
-            Refinement.Even(frame.Plot.Left, frame.Plot.Right, FineColumns),
-            Refinement.Even(frame.Plot.Top, frame.Plot.Bottom, FineRows),
-            new double[FineColumns, FineRows]);
-        Lambda = Refinement.Refine(
-            Refinement.WithoutGaps(coarse.Figure(p => p.Lambda > 0 ? Math.Clamp(p.Lambda, RichestKept, LeanestKept) : double.NaN)),
-            fine.Xs, fine.Ys);
+            Refinement.Even(frame.Plot.Left, frame.Plot.Right, places.Columns),
+            Refinement.Even(frame.Plot.Top, frame.Plot.Bottom, places.Rows),
+            new double[places.Columns, places.Rows]);
+        Lambda = Refinement.Refine(Refinement.WithoutGaps(coarse.Figure(KeptLambda)), fine.Xs, fine.Ys);
         var targets = fine.Ys.Select(y => MixtureTargets.At(Math.Max(0, frame.Opening.ToValue(y)))).ToArray();
         TooLean = Lambda.Map((i, j) => Lambda.Values[i, j] - targets[j].Leanest);
         TooRich = Lambda.Map((i, j) => targets[j].Richest - Lambda.Values[i, j]);
-        foreach (var reason in NoAnswer.All.Where(r => coarse.Any(r.Flag)))
+        foreach (var reason in NoAnswer.All.Where(r => coarse.Flags.HasFlag(r.Flag)))
         {
             _reasons.Add((reason, SmoothFlag.Refine(coarse.Flag(reason.Flag), coarse.Indicator(reason.Flag), fine)));
         }
 
         Answers = fine.Map((i, j) => -_reasons.Select(r => r.Field.Values[i, j]).DefaultIfEmpty(-1).Max());
         AnswerArea = ContourTracer.Areas(Answers, 0);
-        Feeding = new FeedingField(coarse, fine);
+        _feeding = new Lazy<FeedingField>(() => new FeedingField(coarse, fine));
     }
+
+    /// <summary>λ of a point held to what any engine burns; NaN where no fuel flows.</summary>
+    internal static double KeptLambda(BarrelPoint point) =>
+        point.Lambda > 0 ? Math.Clamp(point.Lambda, RichestKept, LeanestKept) : double.NaN;
 
     /// <summary>λ everywhere, also where it does not hold.</summary>
     internal Field Lambda { get; }
@@ -54,7 +64,7 @@ internal sealed class MapField
     internal Field TooRich { get; }
 
     /// <summary>Which circuit feeds.</summary>
-    internal FeedingField Feeding { get; }
+    internal FeedingField Feeding => _feeding.Value;
 
     /// <summary>Reasons for no answer that occur.</summary>
     internal IEnumerable<NoAnswer> Reasons => _reasons.Select(r => r.Reason);
@@ -64,16 +74,8 @@ internal sealed class MapField
     internal bool HasAnswer(ChartPoint place) => Answers.At(place) >= 0;
 
     /// <summary>The reason at a fine place; null where there is an answer.</summary>
-    internal NoAnswer? Why(int i, int j)
-    {
-        foreach (var (reason, field) in _reasons)
-        {
-            if (field.Values[i, j] > 0)
-            {
-                return reason;
-            }
-        }
+    internal NoAnswer? Why(int i, int j) => _reasons.Find(r => r.Field.Values[i, j] > 0).Reason;
 
-        return null;
-    }
+    /// <summary>The reason at any place; null where there is an answer.</summary>
+    internal NoAnswer? Why(ChartPoint place) => _reasons.Find(r => r.Field.At(place) > 0).Reason;
 }

@@ -28,11 +28,6 @@ internal sealed class MapFrame
         ? new MapFrame(grid, new Box(50, 26, 714, 474), (772, 606))
         : new MapFrame(grid, new Box(40, 26, 320, 300), (366, 428));
 
-    /// <summary>A smaller frame for a difference, without a legend below.</summary>
-    internal static MapFrame ForDifference(SurveyGrid grid, PictureSize size) => size == PictureSize.Full
-        ? new MapFrame(grid, new Box(50, 26, 714, 474), (772, 606))
-        : new MapFrame(grid, new Box(40, 26, 346, 250), (394, 358));
-
     internal ChartPoint Place(MapSpot spot) => new(Speed.ToPlace(spot.SpeedRpm), Opening.ToPlace(spot.ThrottleDegrees));
 
     /// <summary>What a script needs to turn a tap into speed and opening.</summary>

@@ -27,6 +27,12 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
             Pill(placer, Name(circuit), Paint.Surface, Paint.Ink);
         }
 
+        NoAnswers(field);
+    }
+
+    /// <summary>Says in each region without an answer why.</summary>
+    internal void NoAnswers(MapField field)
+    {
         foreach (var reason in field.Reasons)
         {
             var placer = new RegionPlacer(field.Lambda, (i, j) => field.Why(i, j) == reason);
@@ -39,19 +45,25 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
     internal void Contours(IReadOnlyList<(double Level, Polyline Line)> contours, MapField field)
     {
         var lettering = new Lettering { Size = Full ? 15 : 14, Bold = true, Paint = Paint.White, Halo = Paint.Data("#12303f") };
+        // λ = 1 gets its figure before the room is taken
+        foreach (var level in contours.GroupBy(c => c.Level).OrderByDescending(l => l.Key == 1))
+        {
+            Figure(Shown.Lambda(level.Key), level.Select(c => c.Line), lettering, field.HasAnswer);
+        }
+    }
+
+    /// <summary>Writes the figures of a difference and names where nothing changes.</summary>
+    internal void Change(DifferenceField field, IReadOnlyList<(double Level, Polyline Line)> contours)
+    {
+        var figures = new Lettering { Size = Full ? 15 : 14, Bold = true, Paint = Paint.Black, Halo = Paint.White };
         foreach (var level in contours.GroupBy(c => c.Level))
         {
-            foreach (var (_, line) in level.OrderByDescending(c => c.Line.Points.Count).Take(2))
-            {
-                var text = Shown.Lambda(level.Key);
-                if (ContourLabels.Find(line, (lettering.WidthOf(text), lettering.Size), _board, field.HasAnswer) is { } box)
-                {
-                    _board.Take(box.Grown(6));
-                    Write(text, box, lettering);
-                    break;
-                }
-            }
+            Figure(Shown.LambdaDifference(level.Key), level.Select(c => c.Line), figures, field.HasAnswer);
         }
+
+        var none = new RegionPlacer(
+            field.Change, (i, j) => field.HasAnswer(i, j) && Math.Abs(field.Change.Values[i, j]) < DifferenceField.NoChange);
+        Words(none, [["no change"]], new Lettering { Size = Full ? 15 : 14, Paint = Paint.Data("#222222") });
     }
 
     internal static string Name(FuelCircuit circuit) => circuit switch
@@ -61,6 +73,20 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
         FuelCircuit.Main => "Main",
         _ => "Main, corrector leaning",
     };
+
+    // A level may run in several pieces; the longest that has room takes the figure
+    private void Figure(string text, IEnumerable<Polyline> lines, Lettering lettering, Func<ChartPoint, bool> answers)
+    {
+        foreach (var line in lines.OrderByDescending(l => l.Length()).Take(2))
+        {
+            if (ContourLabels.Find(line, (lettering.WidthOf(text), lettering.Size), _board, answers) is { } box)
+            {
+                _board.Take(box.Grown(6));
+                Write(text, box, lettering);
+                return;
+            }
+        }
+    }
 
     private void Beyond(string words, MapField field, Field beyond)
     {

@@ -5,7 +5,7 @@ namespace Tickover.Reports.Mixture;
 /// <summary>What colour, edge and dashes mean.</summary>
 internal static class MapLegend
 {
-    private const int Steps = 48;
+    private const int StepCount = 48;
 
     internal static void Draw(IDrawing drawing, MapFrame frame, LambdaScale scale, MixtureView view)
     {
@@ -23,22 +23,54 @@ internal static class MapLegend
         }
     }
 
+    /// <summary>The legend of a difference.</summary>
+    internal static void DrawChange(IDrawing drawing, MapFrame frame, double reach, PictureSize size)
+    {
+        var full = size == PictureSize.Full;
+        var top = frame.Plot.Bottom + (full ? 64 : 56);
+        var bar = full ? new Box(96, top, 300, 16) : new Box(58, top, 240, 14);
+        drawing.Text("richer", new ChartPoint(bar.Left - 10, top + 13), new Lettering { Size = full ? 15 : 14, Anchor = Anchor.End });
+        drawing.Text("leaner", new ChartPoint(bar.Right + 10, top + 13), new Lettering { Size = full ? 15 : 14, Anchor = Anchor.Start });
+        Steps(drawing, bar, part => Diverging.PaintAt(2 * part - 1));
+        foreach (var tick in Ticks.Nice(-reach, reach, full ? 7 : 5))
+        {
+            Tick(drawing, bar, (tick + reach) / (2 * reach), Shown.LambdaDifference(tick));
+        }
+
+        if (full)
+        {
+            var line = new ChartPoint(492, top + 8);
+            drawing.Line(line, line with { X = line.X + 40 }, Look.Line(Paint.Ink, 3) with { Dashes = (2, 4) });
+            drawing.Text("too lean as fitted", new ChartPoint(542, top + 13), new Lettering { Size = 15, Anchor = Anchor.Start });
+        }
+    }
+
     private static void Bar(IDrawing drawing, Box bar, LambdaScale scale)
     {
-        for (var step = 0; step < Steps; step++)
+        Steps(drawing, bar, Cividis.PaintAt);
+        foreach (var tick in Ticks.Nice(scale.Richest, scale.Leanest, 6))
+        {
+            Tick(drawing, bar, scale.PartOf(tick), Shown.Lambda(tick));
+        }
+    }
+
+    private static void Steps(IDrawing drawing, Box bar, Func<double, Paint> paint)
+    {
+        for (var step = 0; step < StepCount; step++)
         {
             // Each step runs to the bar's end under the next, so that no seam shows
-            var left = bar.Left + bar.Width * step / Steps;
-            drawing.Plate(bar with { Left = left, Width = bar.Right - left }, 0, Look.Filled(Cividis.PaintAt((double)step / (Steps - 1))));
+            var left = bar.Left + bar.Width * step / StepCount;
+            drawing.Plate(bar with { Left = left, Width = bar.Right - left }, 0, Look.Filled(paint((double)step / (StepCount - 1))));
         }
 
         drawing.Plate(bar, 0, Look.Line(Paint.Ink, 1));
-        foreach (var tick in Ticks.Nice(scale.Richest, scale.Leanest, 6))
-        {
-            var x = bar.Left + bar.Width * scale.PartOf(tick);
-            drawing.Line(new ChartPoint(x, bar.Bottom), new ChartPoint(x, bar.Bottom + 5), Look.Line(Paint.Ink, 1.5));
-            drawing.Text(Shown.Lambda(tick), new ChartPoint(x, bar.Bottom + 20), new Lettering { Size = bar.Height < 16 ? 14 : 15 });
-        }
+    }
+
+    private static void Tick(IDrawing drawing, Box bar, double part, string figure)
+    {
+        var x = bar.Left + bar.Width * part;
+        drawing.Line(new ChartPoint(x, bar.Bottom), new ChartPoint(x, bar.Bottom + 5), Look.Line(Paint.Ink, 1.5));
+        drawing.Text(figure, new ChartPoint(x, bar.Bottom + 20), new Lettering { Size = bar.Height < 16 ? 14 : 15 });
     }
 
     private static void Lines(IDrawing drawing, ChartPoint at)

@@ -53,7 +53,7 @@ public static class MixturePicture
         var labels = new MapLabels(drawing, frame, view.Size);
         MapAxes.Ground(drawing, frame);
         var contours = FieldLayer.Draw(drawing, field, scale);
-        MapAxes.Outline(drawing, field, frame);
+        MapAxes.Outline(drawing, field.AnswerArea, frame);
         if (view.Tapped is { } tapped)
         {
             labels.Keep(frame.Place(tapped), MapMarks.RingRadius);

@@ -6,7 +6,7 @@ namespace Tickover.Reports.Mixture;
 internal static class MixtureSentence
 {
     // Speeds are told to this, rpm: nobody holds an engine closer by ear
-    private const double SpeedRounding = 250;
+    private const double SpeedRounding = 100;
 
     // Openings up to these are called light and half throttle, degrees (common practice)
     private const double LightUpTo = 20;
@@ -15,7 +15,7 @@ internal static class MixtureSentence
     internal static string For(MixtureMap map, BarrelMap barrel, string? subject)
     {
         var name = subject ?? Barrels(barrel);
-        if (!barrel.Points.Cast<BarrelPoint>().Any(NoAnswer.HasAnswer))
+        if (!barrel.AllPoints().Any(NoAnswer.HasAnswer))
         {
             return $"{name}. No answer anywhere: the engine does not run here.";
         }

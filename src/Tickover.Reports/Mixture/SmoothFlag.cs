@@ -71,18 +71,65 @@ internal static class SmoothFlag
 
     private static Field Averaged(Field field, int across, int down)
     {
-        double Mean(int i, int j, int di, int dj, int radius)
+        var values = (double[,])field.Values.Clone();
+        var line = new double[Math.Max(field.Columns, field.Rows)];
+        for (var j = 0; j < field.Rows; j++)
         {
-            var sum = 0.0;
-            for (var k = -radius; k <= radius; k++)
+            for (var i = 0; i < field.Columns; i++)
             {
-                sum += field.Values[Math.Clamp(i + k * di, 0, field.Columns - 1), Math.Clamp(j + k * dj, 0, field.Rows - 1)];
+                line[i] = values[i, j];
             }
 
-            return sum / (2 * radius + 1);
+            var averaged = new RunningMean(line.AsSpan(0, field.Columns), across);
+            for (var i = 0; i < field.Columns; i++)
+            {
+                values[i, j] = averaged.Next();
+            }
         }
 
-        field = field.Map((i, j) => Mean(i, j, 1, 0, across));
-        return field.Map((i, j) => Mean(i, j, 0, 1, down));
+        for (var i = 0; i < field.Columns; i++)
+        {
+            for (var j = 0; j < field.Rows; j++)
+            {
+                line[j] = values[i, j];
+            }
+
+            var averaged = new RunningMean(line.AsSpan(0, field.Rows), down);
+            for (var j = 0; j < field.Rows; j++)
+            {
+                values[i, j] = averaged.Next();
+            }
+        }
+
+        return field with { Values = values };
+    }
+
+    /// <summary>Mean over a window that slides along a line; beyond the ends the end's value goes on.</summary>
+    private ref struct RunningMean
+    {
+        private readonly ReadOnlySpan<double> _line;
+        private readonly int _radius;
+        private double _sum;
+        private int _at;
+
+        internal RunningMean(ReadOnlySpan<double> line, int radius)
+        {
+            _line = line;
+            _radius = radius;
+            for (var k = -radius; k <= radius; k++)
+            {
+                _sum += Value(k);
+            }
+        }
+
+        internal double Next()
+        {
+            var mean = _sum / (2 * _radius + 1);
+            _sum += Value(_at + _radius + 1) - Value(_at - _radius);
+            _at++;
+            return mean;
+        }
+
+        private readonly double Value(int index) => _line[Math.Clamp(index, 0, _line.Length - 1)];
     }
 }

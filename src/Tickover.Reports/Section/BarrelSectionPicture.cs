@@ -27,8 +27,8 @@ public static class BarrelSectionPicture
         Draw(drawing, view);
         return drawing.ToSvg(new SvgFrame
         {
-            Left = full ? 0 : PhoneLeft,
-            Top = full ? 0 : PhoneTop,
+            Left = full ? SectionGeometry.Left : PhoneLeft,
+            Top = full ? SectionGeometry.Top : PhoneTop,
             Width = full ? SectionGeometry.Width : PhoneWidth,
             Height = full ? SectionGeometry.Height : PhoneHeight,
             ClassName = "section-picture",

@@ -39,8 +39,7 @@ internal static class PlateLens
         }
 
         drawing.Circle(Centre, Radius, Look.Line(Paint.Ink, 2));
-        drawing.Text("plate's edge at", new ChartPoint(Centre.X + Radius + 10, Centre.Y + 46), new Lettering { Anchor = Anchor.Start, Paint = Paint.Ink2 });
-        drawing.Text("the holes, ×4", new ChartPoint(Centre.X + Radius + 10, Centre.Y + 64), new Lettering { Anchor = Anchor.Start, Paint = Paint.Ink2 });
+        drawing.Text("plate's edge at the holes, ×4", new ChartPoint(Left + 8, Centre.Y + Radius + 22), new Lettering { Size = 15, Anchor = Anchor.Start, Paint = Paint.Ink2 });
     }
 
     private static double Middle(SectionGeometry at, CarBarrel barrel)

@@ -5,8 +5,11 @@ namespace Tickover.Reports.Section;
 /// <summary>Where everything lies on the drawing. Bore, choke, plate and progression holes are to one scale; the well's heights to another.</summary>
 internal sealed class SectionGeometry
 {
-    internal const double Width = 772;
-    internal const double Height = 604;
+    // Shown 772 px wide, so a unit is 0.953 px and 15 units are 14 px
+    internal const double Left = -18;
+    internal const double Top = 32;
+    internal const double Width = 810;
+    internal const double Height = 580;
     internal const double BoreCentre = 446;
     internal const double BoreHalf = 80;
     internal const double WallLeft = BoreCentre - BoreHalf;
@@ -26,6 +29,10 @@ internal sealed class SectionGeometry
     // Lowest place the main jet may take on the drawing, and the largest scale in the well, drawing units a metre
     private const double LowestJet = 392;
     private const double LargestWellScale = 4000;
+
+    // Room the float needs above the level, and the tube below it
+    private const double HighestLevel = 230;
+    private const double ShortestWell = 20;
 
     // Stand-ins for figures a hand-built car may lack: common sizes, only the drawing depends on them
     private const double UsualBore = 0.045;
@@ -50,10 +57,11 @@ internal sealed class SectionGeometry
 
         var (lip, depth) = (Si(PartKeys.FloatLevel, UsualLip), Math.Max(0.005, Si("barrel.wellDepth", UsualWellDepth)));
         _wellScale = Math.Min(LargestWellScale, (LowestJet - ThroatY) / Math.Max(0.01, lip + depth));
-        LevelY = ThroatY + lip * _wellScale;
-        JetTop = LevelY + depth * _wellScale;
+        // Absurd figures still give a drawing: the form says what is wrong with them
+        LevelY = Math.Clamp(ThroatY + lip * _wellScale, HighestLevel, LowestJet - ShortestWell);
+        JetTop = Math.Clamp(LevelY + depth * _wellScale, LevelY + ShortestWell, LowestJet);
         var drop = view.Point is { } point && double.IsFinite(point.WellDropMetres) ? point.WellDropMetres : 0;
-        WellLevelY = Math.Clamp(LevelY + drop * _wellScale, ThroatY, JetTop);
+        WellLevelY = Math.Clamp(LevelY + drop * _wellScale, HighestLevel, JetTop);
     }
 
     internal double ThroatHalf { get; }
