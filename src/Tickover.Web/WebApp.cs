@@ -1,6 +1,4 @@
-using System.Net;
 using Microsoft.AspNetCore.DataProtection;
-using Microsoft.AspNetCore.HostFiltering;
 using Tickover.Web.Api;
 using Tickover.Web.Cars;
 using Tickover.Web.Documents;
@@ -39,13 +37,17 @@ public static class WebApp
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = ApiEndpoints.LongestBody;
         });
-        builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+        // Warnings that say nothing new: pages with forms are never cached anyway, and the keys sign forms of a bench, no more.
+        builder.Logging
+            .AddFilter("Microsoft.AspNetCore", LogLevel.Warning)
+            .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error)
+            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         AddServices(builder.Services, options);
         configure(builder);
         var app = builder.Build();
-        app.UseHostFiltering();
         app.UseResponseCompression();
         app.UseSecurityHeaders();
+        app.UseHostCheck(options.Address);
         app.UseFaultPages();
         app.MapFrame();
         app.MapCars();
@@ -67,7 +69,6 @@ public static class WebApp
         services.AddDataProtection()
             .SetApplicationName("Tickover")
             .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.DataFolder, ".tickover", "keys")));
-        services.Configure<HostFilteringOptions>(filter => filter.AllowedHosts = [.. Hosts(options.Address)]);
         services.ConfigureHttpJsonOptions(json => json.SerializerOptions.WriteIndented = false);
         services.AddSingleton(options);
         services.AddSingleton<PageAssets>();
@@ -76,15 +77,8 @@ public static class WebApp
         services.AddSingleton<Documentation>();
         services.AddSingleton<SurveyCache>();
         services.AddSingleton<BenchDesk>();
+        services.AddSingleton<Drawings>();
+        services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
-    }
-
-    // A page from elsewhere whose name was pointed at this machine must not reach the app: on loopback only loopback
-    // names are answered. Who opens the app to the network names the address to answer to, or takes any.
-    private static IEnumerable<string> Hosts(string address)
-    {
-        var host = new Uri(address.Replace("//*", "//0.0.0.0", StringComparison.Ordinal).Replace("//+", "//0.0.0.0", StringComparison.Ordinal)).Host;
-        var any = IPAddress.TryParse(host.Trim('[', ']'), out var ip) && (ip.Equals(IPAddress.Any) || ip.Equals(IPAddress.IPv6Any));
-        return any ? ["*"] : [host, "localhost", "127.0.0.1", "[::1]"];
     }
 }

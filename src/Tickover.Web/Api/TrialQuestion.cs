@@ -20,6 +20,6 @@ public sealed record TrialQuestion
     public BenchQuery Onto(BenchQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
-        return query with { Part = null, Value = null, Also = [.. (Changes ?? []).Take(MostChanges)], OneBarrel = OneBarrel };
+        return query with { Part = null, Value = null, Also = [.. (Changes ?? []).Where(c => c is { Part: not null, Value: not null }).Take(MostChanges)], OneBarrel = OneBarrel };
     }
 }

@@ -10,11 +10,11 @@ public sealed class CarRows(BenchDesk desk)
 {
     /// <summary>The rows of the first page.</summary>
     /// <param name="shelf">The documents.</param>
-    /// <returns>A row for each, those that cannot be read first.</returns>
+    /// <returns>A row for each, those that cannot be read last.</returns>
     public IReadOnlyList<CarRow> Of(IReadOnlyList<ShelvedCar> shelf)
     {
         ArgumentNullException.ThrowIfNull(shelf);
-        return [.. shelf.OrderBy(s => s.Reading.Car is not null).Select(Row)];
+        return [.. shelf.OrderBy(s => s.Reading.Car is null).Select(Row)];
     }
 
     private CarRow Row(ShelvedCar shelved)

@@ -31,7 +31,7 @@ internal static class DescriptionForm
             Car = car,
             Barrel = barrel,
             Groups = [.. fields.GroupBy(f => f.Part, f => f.Field, StringComparer.Ordinal).Select(g => new DescriptionGroup(
-                g.Key, [.. g], g.Any(f => f.Default is null || f.Fault is not null)))],
+                g.Key, [.. g], g.Any(f => f.Fault is not null)))],
             OtherFaults = [.. (faults ?? []).Where(fault => !fields.Exists(f => f.Field.Fault == fault))],
         };
     }
@@ -43,41 +43,11 @@ internal static class DescriptionForm
     /// <returns>The changed car or the faults, and how many figures changed.</returns>
     public static (CarReading Reading, int Changed) Apply(Car car, CarBarrel? barrel, IReadOnlyDictionary<string, string> typed)
     {
-        var pending = Fields(car, barrel).Select(f => f.Field)
+        var changes = Fields(car, barrel).Select(f => f.Field)
             .Where(f => typed.ContainsKey(f.Path) && !string.Equals(typed[f.Path].Trim(), f.Text, StringComparison.Ordinal))
-            .Select(f => (f.Path, Text: WithUnit(typed[f.Path], f.Unit)))
+            .Select(f => KeyValuePair.Create(f.Path, WithUnit(typed[f.Path], f.Unit)))
             .ToList();
-        var changed = pending.Count;
-        var reading = new CarReading(car, [], []);
-
-        // A change may only be possible once another is made, such as a choke that grows with its bore, so what fails
-        // is tried again until nothing more goes through.
-        while (pending.Count > 0)
-        {
-            var faults = new List<Fault>();
-            var left = new List<(string Path, string Text)>();
-            foreach (var change in pending)
-            {
-                var next = CarDocument.Change(reading.Car!, change.Path, change.Text);
-                if (next.Car is not null)
-                {
-                    reading = next;
-                    continue;
-                }
-
-                left.Add(change);
-                faults.AddRange(next.Faults.Select(f => f.Path.Length == 0 ? f with { Path = change.Path } : f));
-            }
-
-            if (left.Count == pending.Count)
-            {
-                return (new CarReading(null, [.. faults.Distinct()], []), 0);
-            }
-
-            pending = left;
-        }
-
-        return (reading, changed);
+        return changes.Count == 0 ? (new CarReading(car, [], []), 0) : (CarDocument.Change(car, changes), changes.Count);
     }
 
     // People type 34 where the unit stands beside the field.

@@ -31,7 +31,7 @@ public sealed class Documentation
 
     /// <summary>Names of the pages about the physics, such as "metering".</summary>
     public IReadOnlyList<string> Physics =>
-        [.. Names().Where(n => n.StartsWith("physics/", StringComparison.Ordinal)).Select(n => n["physics/".Length..]).Order(StringComparer.Ordinal)];
+        [.. Names().Where(n => n.StartsWith("physics/", StringComparison.Ordinal) && !n.EndsWith("/README", StringComparison.Ordinal)).Select(n => n["physics/".Length..]).Order(StringComparer.Ordinal)];
 
     /// <summary>A page as HTML.</summary>
     /// <param name="name">Name such as <c>checks</c> or <c>physics/metering</c>.</param>
@@ -39,7 +39,7 @@ public sealed class Documentation
     public string? Html(string name)
     {
         var text = Names().Contains(name, StringComparer.Ordinal) ? Source(name) : null;
-        return text is null ? null : WithoutInlineStyle(Markdown.ToHtml(text, Pipeline)).Replace(".md\"", "\"", StringComparison.Ordinal).Replace(".md#", "#", StringComparison.Ordinal);
+        return text is null ? null : Linked(UnderTheStrip(WithoutInlineStyle(Markdown.ToHtml(text, Pipeline))));
     }
 
     // The content security policy allows no style in the mark-up; alignment becomes a class.
@@ -47,6 +47,16 @@ public sealed class Documentation
         .Replace(" style=\"text-align: right;\"", " class=\"right\"", StringComparison.Ordinal)
         .Replace(" style=\"text-align: center;\"", " class=\"middle\"", StringComparison.Ordinal)
         .Replace(" style=\"text-align: left;\"", "", StringComparison.Ordinal);
+
+    // The strip holds the page's one first heading; the document's own is its second.
+    private static string UnderTheStrip(string html) => html
+        .Replace("<h1", "<h2", StringComparison.Ordinal)
+        .Replace("</h1>", "</h2>", StringComparison.Ordinal);
+
+    // Documents link to files, the app to addresses.
+    private static string Linked(string html) => html
+        .Replace(".md\"", "\"", StringComparison.Ordinal)
+        .Replace(".md#", "#", StringComparison.Ordinal);
 
     private static string Text(Stream stream)
     {

@@ -43,7 +43,7 @@ public partial class PartCard
                     FigureText.Number(measure, size),
                     same ? "fitted" : Unit,
                     Page + (Bench.Query with { Value = same ? null : text }).ToAddress(),
-                    string.Equals(text, trial, StringComparison.Ordinal));
+                    Bench.Trial is not null && !same && string.Equals(text, trial, StringComparison.Ordinal));
             }
         }
     }

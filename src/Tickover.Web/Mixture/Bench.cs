@@ -42,6 +42,15 @@ public sealed record Bench
     /// <summary>Time the trial took on this server, ms; null where there was none.</summary>
     public double? TrialMilliseconds { get; init; }
 
+    /// <summary>For which screens the pictures are drawn.</summary>
+    public Screen Screen { get; init; }
+
+    /// <summary>Whether pictures for a tablet or a desk are drawn.</summary>
+    public bool IsWide => Screen != Screen.Narrow;
+
+    /// <summary>Whether pictures for a phone are drawn.</summary>
+    public bool IsNarrow => Screen != Screen.Wide;
+
     /// <summary>The working of the map on the page: trial where that is shown, else fitted.</summary>
     public PointWorking Point => Query.Show == MapShown.Trial && TrialPoint is not null ? TrialPoint : FittedPoint;
 

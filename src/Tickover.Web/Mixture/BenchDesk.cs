@@ -8,6 +8,10 @@ namespace Tickover.Web.Mixture;
 /// <param name="surveys">Surveys already made.</param>
 public sealed class BenchDesk(SurveyCache surveys)
 {
+    // Speeds and openings are shown no finer than this; the point looked at is the point shown.
+    private const double ShownRpm = 10;
+    private const double ShownDegrees = 0.5;
+
     /// <summary>Opens a car in a state.</summary>
     /// <param name="shelved">A document that could be read.</param>
     /// <param name="query">The state.</param>
@@ -24,7 +28,7 @@ public sealed class BenchDesk(SurveyCache surveys)
 
         var survey = surveys.Of(car);
         var furthest = FurthestPoint.Of(survey.Map, barrel.Number);
-        var at = query with { Rpm = query.Rpm ?? furthest.SpeedRpm, Throttle = query.Throttle ?? furthest.ThrottleDegrees };
+        var at = query with { Rpm = query.Rpm ?? Rounded(furthest.SpeedRpm, ShownRpm), Throttle = query.Throttle ?? Rounded(furthest.ThrottleDegrees, ShownDegrees) };
         return WithTrial(new Bench
         {
             Shelved = shelved,
@@ -50,18 +54,10 @@ public sealed class BenchDesk(SurveyCache surveys)
     public static CarReading Apply(Car car, CarBarrel barrel, BenchQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
-        var reading = new CarReading(car, [], []);
-        foreach (var change in query.Changes)
-        {
-            reading = CarDocument.Change(reading.Car!, PathOf(barrel, change.Part, query.OneBarrel), change.Value);
-            if (reading.Car is null)
-            {
-                return reading;
-            }
-        }
-
-        return reading;
+        return CarDocument.Change(car, query.Changes.Select(c => KeyValuePair.Create(PathOf(barrel, c.Part, query.OneBarrel), c.Value)));
     }
+
+    private static double Rounded(double value, double step) => Math.Max(step, Math.Round(value / step) * step);
 
     private static string PathOf(CarBarrel barrel, string part, bool one)
     {

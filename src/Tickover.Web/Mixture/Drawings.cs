@@ -7,75 +7,157 @@ using Tickover.Workshop.Mixture;
 namespace Tickover.Web.Mixture;
 
 /// <summary>The pictures of the pages: asks Reports for each with the scale, size and names the page needs.</summary>
-internal static class Drawings
+public sealed class Drawings
 {
-    public const bool Wide = true;
-    public const bool Narrow = false;
+    private readonly PictureCache _cache = new();
 
-    public static string Sentence(Bench bench) => Sentence(bench.FittedMap, bench.Barrel.Number);
-
+    /// <summary>A map in one sentence.</summary>
+    /// <param name="map">The map.</param>
+    /// <param name="barrel">The barrel.</param>
+    /// <returns>Such as "Barrels 1 to 8. Too lean, 2,000 to 3,500 rpm, light throttle."</returns>
     public static string Sentence(MixtureMap map, int barrel) => MixturePicture.Sentence(new MixtureView { Map = map, BarrelNumber = barrel });
 
+    /// <summary>The fitted map as a table.</summary>
+    /// <param name="bench">What is on the bench.</param>
+    /// <returns>The table.</returns>
     public static PictureTable Table(Bench bench) =>
         MixturePicture.TableFor(new MixtureView { Map = bench.FittedMap, BarrelNumber = bench.Barrel.Number });
 
-    public static string Map(Bench bench, bool wide) => bench.Query.Show == MapShown.Difference
-        ? Difference(bench, wide ? "map-wide" : "map-narrow")
-        : Map(bench, bench.Query.Show, Size(wide), wide ? "map-wide" : "map-narrow");
-
-    public static string Small(Bench bench, MapShown shown) => Map(bench, shown, PictureSize.Phone, $"small-{shown.ToString().ToLowerInvariant()}");
-
-    public static string Difference(Bench bench, string name) => "";
-
-    public static string OverSpeed(Bench bench) => "";
-
-    public static string OverOpening(Bench bench) => "";
-
-    public static string Feed(BarrelPoint point) => "";
-
-    public static string Barrel(Car car, CarBarrel barrel, bool wide, Func<string, string> address) => BarrelSectionPicture.ToSvg(new BarrelSectionView
+    /// <summary>The map shown, with the place looked at.</summary>
+    /// <param name="bench">What is on the bench.</param>
+    /// <param name="size">The size.</param>
+    /// <returns>One svg element.</returns>
+    public string Map(Bench bench, PictureSize size) => bench.Query.Show switch
     {
-        Car = car,
-        BarrelNumber = barrel.Number,
-        Size = Size(wide),
-        PartAddress = address,
-        IdPrefix = wide ? "section-wide" : "section-narrow",
+        MapShown.Difference => Difference(bench, size),
+        MapShown.Trial => Trial(bench, size),
+        _ => Fitted(bench, size),
+    };
+
+    /// <summary>The map of the car as it is.</summary>
+    /// <param name="bench">What is on the bench.</param>
+    /// <param name="size">The size.</param>
+    /// <returns>One svg element.</returns>
+    public string Fitted(Bench bench, PictureSize size) => Map(bench, bench.FittedMap, size, "fitted");
+
+    /// <summary>The map of the car on trial.</summary>
+    /// <param name="bench">What is on the bench, with a trial.</param>
+    /// <param name="size">The size.</param>
+    /// <returns>One svg element.</returns>
+    public string Trial(Bench bench, PictureSize size) => Map(bench, bench.TrialMap!, size, "trial");
+
+    /// <summary>Trial less fitted.</summary>
+    /// <param name="bench">What is on the bench, with a trial.</param>
+    /// <param name="size">The size.</param>
+    /// <returns>One svg element.</returns>
+    public string Difference(Bench bench, PictureSize size)
+    {
+        var picture = _cache.Find(bench.TrialMap!, $"difference {bench.Barrel.Number} {size}", () => DifferencePicture.ToSvg(new DifferenceView
+        {
+            Fitted = bench.FittedMap,
+            Trial = bench.TrialMap!,
+            BarrelNumber = bench.Barrel.Number,
+            Size = size,
+            IdPrefix = Named("difference", size),
+        }));
+        return RingOnMap.Put(picture, Spot(bench));
+    }
+
+    /// <summary>λ along one axis through the place looked at.</summary>
+    /// <param name="bench">What is on the bench.</param>
+    /// <param name="axis">The axis.</param>
+    /// <returns>One svg element.</returns>
+    public static string Cut(Bench bench, CrossSectionAxis axis) => CrossSectionPicture.ToSvg(new CrossSectionView
+    {
+        Fitted = bench.FittedMap,
+        Trial = bench.TrialMap,
+        BarrelNumber = bench.Barrel.Number,
+        Spot = Spot(bench),
+        Axis = axis,
+        Size = PictureSize.Phone,
+        IdPrefix = Named($"cut-{axis}", PictureSize.Phone),
     });
 
-    public static string Jets(Bench bench, bool wide, Func<string, string> address) => BarrelSectionPicture.ToSvg(Section(bench, wide, address));
+    /// <summary>What feeds at a point.</summary>
+    /// <param name="point">The point.</param>
+    /// <returns>One svg element.</returns>
+    public static string Feed(BarrelPoint point) => FeedBar.ToSvg(point);
 
-    public static IReadOnlyList<SectionPart> Parts(Bench bench) => BarrelSectionPicture.Parts(Section(bench, Wide, _ => ""));
+    /// <summary>A barrel cut open, at rest.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="barrel">The barrel.</param>
+    /// <param name="size">The size.</param>
+    /// <param name="address">Where choosing a part leads, by its key.</param>
+    /// <returns>One svg element.</returns>
+    public static string Barrel(Car car, CarBarrel barrel, PictureSize size, Func<string, string> address)
+    {
+        ArgumentNullException.ThrowIfNull(barrel);
+        return BarrelSectionPicture.ToSvg(new BarrelSectionView
+        {
+            Car = car,
+            BarrelNumber = barrel.Number,
+            Size = size,
+            PartAddress = address,
+            IdPrefix = Named("section", size),
+        });
+    }
 
-    private static BarrelSectionView Section(Bench bench, bool wide, Func<string, string> address) => new()
+    /// <summary>The barrel looked at cut open, the throttle where it is looked at, sizes on trial after an arrow.</summary>
+    /// <param name="bench">What is on the bench.</param>
+    /// <param name="size">The size.</param>
+    /// <param name="address">Where choosing a part leads, by its key.</param>
+    /// <returns>One svg element.</returns>
+    public static string Jets(Bench bench, PictureSize size, Func<string, string> address) => BarrelSectionPicture.ToSvg(Section(bench, size, address));
+
+    /// <summary>The parts of that drawing.</summary>
+    /// <param name="bench">What is on the bench.</param>
+    /// <returns>The parts with their numbers on the phone's drawing.</returns>
+    public static IReadOnlyList<SectionPart> Parts(Bench bench) => BarrelSectionPicture.Parts(Section(bench, PictureSize.Phone, _ => ""));
+
+    /// <summary>Draws the maps of a trial side by side in time, so that the page finds them ready.</summary>
+    /// <param name="bench">What is on the bench.</param>
+    /// <param name="size">The size the page takes.</param>
+    public void Prepare(Bench bench, PictureSize size)
+    {
+        ArgumentNullException.ThrowIfNull(bench);
+        if (bench.TrialMap is not null)
+        {
+            Parallel.Invoke(() => Difference(bench, size), () => Trial(bench, size), () => Fitted(bench, size));
+        }
+    }
+
+    private string Map(Bench bench, MixtureMap map, PictureSize size, string what)
+    {
+        var picture = _cache.Find(map, $"{what} {bench.Barrel.Number} {size}", () => MixturePicture.ToSvg(new MixtureView
+        {
+            Map = map,
+            BarrelNumber = bench.Barrel.Number,
+            Size = size,
+            Scale = Scale(bench),
+            IdPrefix = Named(what, size),
+        }));
+        return RingOnMap.Put(picture, Spot(bench));
+    }
+
+    // Fitted and trial mean the same λ by the same colour. The fitted car sets the scale, so that its map need not be drawn
+    // anew for every trial; what a trial has beyond it takes the colour of the end, and its contours say how much it is.
+    private static LambdaScale Scale(Bench bench) => LambdaScale.For(bench.FittedMap.ForBarrel(bench.Barrel.Number));
+
+    private static BarrelSectionView Section(Bench bench, PictureSize size, Func<string, string> address) => new()
     {
         Car = bench.Fitted,
         BarrelNumber = bench.Barrel.Number,
-        Size = Size(wide),
+        Size = size,
         ThrottleDegrees = bench.Query.Throttle!.Value,
         Point = bench.FittedPoint.Point,
         SelectedKey = bench.Query.Part is { } part ? $"barrel.{part}" : null,
         TrialSizes = bench.Query.Changes.GroupBy(c => $"barrel.{c.Part}", StringComparer.Ordinal)
             .ToDictionary(g => g.Key, g => bench.TrialSize(g.Key) ?? g.Last().Value, StringComparer.Ordinal),
         PartAddress = address,
-        IdPrefix = wide ? "section-wide" : "section-narrow",
+        IdPrefix = Named("section", size),
     };
 
-    private static PictureSize Size(bool wide) => wide ? PictureSize.Full : PictureSize.Phone;
+    private static MapSpot Spot(Bench bench) => new(bench.Query.Rpm!.Value, bench.Query.Throttle!.Value);
 
-    // Fitted and trial side by side mean the same λ by the same colour.
-    private static LambdaScale Scale(Bench bench)
-    {
-        var fitted = bench.FittedMap.ForBarrel(bench.Barrel.Number);
-        return bench.TrialMap is null ? LambdaScale.For(fitted) : LambdaScale.For(fitted, bench.TrialMap.ForBarrel(bench.Barrel.Number));
-    }
-
-    private static string Map(Bench bench, MapShown shown, PictureSize size, string name) => MixturePicture.ToSvg(new MixtureView
-    {
-        Map = shown == MapShown.Trial ? bench.TrialMap! : bench.FittedMap,
-        BarrelNumber = bench.Barrel.Number,
-        Size = size,
-        Scale = Scale(bench),
-        Tapped = new MapSpot(bench.Query.Rpm!.Value, bench.Query.Throttle!.Value),
-        IdPrefix = name,
-    });
+    private static string Named(string what, PictureSize size) => $"{what}-{size}".ToLowerInvariant();
 }

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components;
+using Tickover.Reports.Mixture;
 using Tickover.Web.Cars;
 using Tickover.Web.Frame;
 using Tickover.Web.Jets;
@@ -13,16 +14,16 @@ internal static class MixtureEndpoints
 
     public static void MapMixture(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/cars/{id}/mixture", (string id, HttpContext context, ICarShelf shelf, BenchDesk desk) =>
-            Open<MixturePage, MixtureBench>(id, context, shelf, desk));
-        routes.MapGet("/cars/{id}/jets", (string id, HttpContext context, ICarShelf shelf, BenchDesk desk) =>
-            Open<JetsPage, JetsBench>(id, context, shelf, desk));
-        routes.MapGet("/cars/{id}/mixture/table", (string id, HttpContext context, ICarShelf shelf, BenchDesk desk) =>
-            Open<TablePage, TablePage>(id, context, shelf, desk));
+        routes.MapGet("/cars/{id}/mixture", (string id, HttpContext context, ICarShelf shelf, BenchDesk desk, Drawings drawings) =>
+            Open<MixturePage, MixtureBench>(id, context, shelf, desk, drawings));
+        routes.MapGet("/cars/{id}/jets", (string id, HttpContext context, ICarShelf shelf, BenchDesk desk, Drawings drawings) =>
+            Open<JetsPage, JetsBench>(id, context, shelf, desk, drawings));
+        routes.MapGet("/cars/{id}/mixture/table", (string id, HttpContext context, ICarShelf shelf, BenchDesk desk, Drawings drawings) =>
+            Open<TablePage, TablePage>(id, context, shelf, desk, drawings));
         routes.MapPost("/cars/{id}/fit", (string id, HttpContext context, ICarShelf shelf) => Fit(id, context, shelf)).GuardForm();
     }
 
-    private static IResult Open<TPage, TWork>(string id, HttpContext context, ICarShelf shelf, BenchDesk desk)
+    private static IResult Open<TPage, TWork>(string id, HttpContext context, ICarShelf shelf, BenchDesk desk, Drawings drawings)
         where TPage : IComponent
         where TWork : IComponent => CarEndpoints.FindReadable(id, shelf, shelved =>
     {
@@ -37,6 +38,8 @@ internal static class MixtureEndpoints
             return Wrong([$"barrel: this car has barrels 1 to {shelved.Reading.Car!.Barrels.Count}, not {query.Barrel}."], shelved);
         }
 
+        bench = bench with { Screen = ScreenOf(context.Request.Headers[FragmentHeader]) };
+        drawings.Prepare(bench, PictureSize.Phone);
         context.Response.Headers.CacheControl = "no-store";
         context.Response.Headers.Vary = FragmentHeader;
         var status = bench.TrialFaults.Count > 0 ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK;
@@ -44,6 +47,13 @@ internal static class MixtureEndpoints
             ? Pages.Show<TWork>(new { Bench = bench }, status)
             : Pages.Show<TPage>(new { Bench = bench }, status);
     });
+
+    private static Screen ScreenOf(string? fragment) => fragment switch
+    {
+        "wide" => Screen.Wide,
+        "narrow" => Screen.Narrow,
+        _ => Screen.Any,
+    };
 
     private static IResult Wrong(IReadOnlyList<string> problems, ShelvedCar shelved) => Pages.Error(
         StatusCodes.Status400BadRequest, "That place cannot be looked up.", problems, $"/cars/{shelved.Id}/mixture", "Mixture");

@@ -26,7 +26,9 @@ public partial class PointCard
     private IEnumerable<Figure> KeyInputs => Bench.Point.Steps
         .SelectMany(s => s.Inputs)
         .DistinctBy(f => f.Definition.Key, StringComparer.Ordinal)
-        .OrderByDescending(f => f.Origin.Kind)
+        .OrderByDescending(f => f.Definition.Measure == Measure.JetBore)
+        .ThenByDescending(f => f.Definition.Key.StartsWith("barrel.", StringComparison.Ordinal))
+        .ThenByDescending(f => f.Origin.Kind)
         .Take(InputsShown);
 
     private IEnumerable<(string Name, string Value)> Hidden => Bench.Query.Pairs().Where(p => p.Name is not ("rpm" or "throttle"));

@@ -7,7 +7,7 @@ namespace Tickover.Web.Mixture;
 /// <summary>The map on which a place is tapped.</summary>
 public partial class TappedMap
 {
-    // Without scripts every third speed and every fourth opening is a link: enough to walk the map by.
+    // Without scripts every sixth speed and every fourth opening is a link: enough to walk the map by.
     private const int SpeedsSkipped = 6;
     private const int OpeningsSkipped = 4;
 

@@ -3,7 +3,9 @@
 import { followSwaps } from "./swap.js";
 import { tapMaps } from "./map.js";
 import { keepDrafts } from "./draft.js";
+import { revealFields } from "./reveal.js";
 
 followSwaps();
 tapMaps();
 keepDrafts();
+revealFields();

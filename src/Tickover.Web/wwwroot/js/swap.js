@@ -6,6 +6,9 @@
 
 const fragmentHeader = "X-Tickover-Fragment";
 
+/** The style sheet draws the same line between phone and tablet. */
+const phone = window.matchMedia("(max-width: 700px)");
+
 /** The fetch under way; a later one makes it pointless. @type {AbortController | null} */
 let underWay = null;
 
@@ -30,6 +33,12 @@ export function followSwaps() {
     }
   });
   window.addEventListener("popstate", () => void swapTo(location.href, null, false));
+  // A fragment holds the pictures of one screen only: another screen, another fragment.
+  phone.addEventListener("change", () => {
+    if (document.querySelector("[data-swap-title]")) {
+      void swapTo(location.href, null, false);
+    }
+  });
 }
 
 /**
@@ -47,7 +56,7 @@ export async function swapTo(address, focusKey, remember = true) {
   const mine = (underWay = new AbortController());
   bench.setAttribute("aria-busy", "true");
   try {
-    const answer = await fetch(address, { headers: { [fragmentHeader]: "work" }, signal: mine.signal });
+    const answer = await fetch(address, { headers: { [fragmentHeader]: phone.matches ? "narrow" : "wide" }, signal: mine.signal });
     const html = await answer.text();
     // A fault page is a whole page: let the browser show it. A trial that cannot be used (422) is still a fragment.
     if (html.startsWith("<!DOCTYPE")) {

@@ -1,0 +1,40 @@
+using System.Text.Json;
+using Microsoft.Playwright;
+
+namespace Tickover.Browser.Tests;
+
+/// <summary>What is measured on a page as it stands in the browser.</summary>
+internal static class PageMeasures
+{
+    /// <summary>Pixels by which the page is wider than the window.</summary>
+    public static Task<int> OverflowAsync(IPage page) =>
+        page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+
+    /// <summary>Targets smaller than 48 px either way, links inside running text and inside pictures apart.</summary>
+    public static async Task<IReadOnlyList<string>> SmallTargetsAsync(IPage page) => await ListAsync(page, """
+        () => [...document.querySelectorAll('a[href], button, input:not([type=hidden]), textarea, summary')]
+          .filter(e => !(e instanceof SVGElement) && !e.closest('p, li, .text') && !e.classList.contains('skip'))
+          .map(e => [e, e.getBoundingClientRect()])
+          .filter(([, b]) => b.width > 0 && (b.width < 47.5 || b.height < 47.5))
+          .map(([e, b]) => `${e.outerHTML.slice(0, 90)} ${Math.round(b.width)}x${Math.round(b.height)}`)
+        """);
+
+    /// <summary>Texts drawn smaller than 14 px, in the page and in its pictures.</summary>
+    public static async Task<IReadOnlyList<string>> SmallTextsAsync(IPage page) => await ListAsync(page, """
+        () => [...document.querySelectorAll('body *')]
+          .filter(e => [...e.childNodes].some(n => n.nodeType === 3 && n.data.trim() !== '') && e.getBoundingClientRect().width > 1 && !e.closest('.unseen, noscript, script'))
+          .map(e => {
+            const picture = e.closest('svg[viewBox]');
+            const scale = picture ? picture.getBoundingClientRect().width / picture.viewBox.baseVal.width : 1;
+            return [e, parseFloat(getComputedStyle(e).fontSize) * scale];
+          })
+          .filter(([, size]) => size < 13.5)
+          .map(([e, size]) => `${e.textContent.trim().slice(0, 40)}: ${size.toFixed(1)} px`)
+        """);
+
+    private static async Task<IReadOnlyList<string>> ListAsync(IPage page, string script)
+    {
+        var found = await page.EvaluateAsync<JsonElement>(script);
+        return [.. found.EnumerateArray().Select(e => e.GetString()!)];
+    }
+}

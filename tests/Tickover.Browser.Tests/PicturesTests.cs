@@ -1,0 +1,38 @@
+namespace Tickover.Browser.Tests;
+
+/// <summary>Takes the pictures of the README: only where TICKOVER_PICTURES names the folder they go to.</summary>
+/// <param name="workshop">The app and the browser.</param>
+[Collection(typeof(OneBrowser))]
+public sealed class PicturesTests(Workshop workshop)
+{
+    private const string Switch = "TICKOVER_PICTURES";
+
+    private static readonly (int, int) Desk = (1280, 800);
+    private static readonly (int, int) Phone = (390, 844);
+
+    public static TheoryData<string, string, bool, string> All => new()
+    {
+        { "cars", "/", false, "paper" },
+        { "mixture", "/cars/osprey-v8/mixture?rpm=2750&throttle=11", false, "paper" },
+        { "jets", "/cars/osprey-v8/jets?rpm=2750&throttle=11&part=idleJet&value=50", false, "paper" },
+        { "description", "/cars/osprey-v8", false, "paper" },
+        { "mixture-phone", "/cars/osprey-v8/mixture?rpm=2750&throttle=11", true, "paper" },
+        { "evening", "/cars/tern-2800/mixture?rpm=2750&throttle=11", false, "evening" },
+        { "daylight", "/cars/gannet-1500/mixture?rpm=2750&throttle=30", false, "daylight" },
+    };
+
+    [Theory]
+    [MemberData(nameof(All))]
+    public async Task Writes_a_picture_of(string name, string address, bool phone, string theme)
+    {
+        var folder = Environment.GetEnvironmentVariable(Switch);
+        Assert.SkipWhen(string.IsNullOrEmpty(folder), $"Set {Switch} to a folder, such as docs/pictures, to write the pictures of the README.");
+        await using var window = await workshop.OpenAsync(phone ? Phone : Desk, theme);
+        var page = await window.GoAsync(address);
+        var path = Path.Combine(Path.GetFullPath(folder, Repository.Root), name + ".png");
+
+        var picture = await page.ScreenshotAsync(new() { Path = path, FullPage = phone });
+
+        Assert.NotEmpty(picture);
+    }
+}

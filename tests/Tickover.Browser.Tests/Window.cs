@@ -1,0 +1,56 @@
+using System.Collections.Concurrent;
+using Microsoft.Playwright;
+
+namespace Tickover.Browser.Tests;
+
+/// <summary>A window of the browser that notes what must not happen.</summary>
+public sealed class Window : IAsyncDisposable
+{
+    private readonly IBrowserContext _context;
+    private readonly ConcurrentQueue<string> _wrong = new();
+
+    /// <summary>Watches a window.</summary>
+    /// <param name="context">Its context.</param>
+    /// <param name="page">Its page.</param>
+    /// <param name="address">The only address it may ask anything of.</param>
+    public Window(IBrowserContext context, IPage page, string address)
+    {
+        _context = context;
+        Page = page;
+        page.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith(address, StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal))
+            {
+                _wrong.Enqueue($"asked elsewhere: {request.Url}");
+            }
+        };
+        page.Console += (_, message) =>
+        {
+            // A page answered with 4xx on purpose is told to the console by the browser; that is no fault of the page.
+            if (message.Type is "error" or "warning" && !message.Text.Contains("the server responded with a status of 4", StringComparison.Ordinal))
+            {
+                _wrong.Enqueue($"console: {message.Text}");
+            }
+        };
+        page.PageError += (_, fault) => _wrong.Enqueue($"script: {fault}");
+    }
+
+    /// <summary>The page.</summary>
+    public IPage Page { get; }
+
+    /// <summary>Goes to an address and waits until nothing is under way.</summary>
+    /// <param name="address">Address on the app.</param>
+    /// <returns>The page.</returns>
+    public async Task<IPage> GoAsync(string address)
+    {
+        await Page.GotoAsync(address, new PageGotoOptions { WaitUntil = WaitUntilState.NetworkIdle });
+        return Page;
+    }
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        await _context.DisposeAsync();
+        Assert.Empty(_wrong);
+    }
+}

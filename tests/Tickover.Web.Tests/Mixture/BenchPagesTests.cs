@@ -1,0 +1,107 @@
+using System.Net;
+using Tickover.Workshop.Cars;
+
+namespace Tickover.Web.Tests.Mixture;
+
+public sealed class BenchPagesTests
+{
+    [Fact]
+    public async Task The_working_is_of_the_place_in_the_address()
+    {
+        await using var app = await TestApp.StartAsync("tern-2800");
+
+        var page = await app.PageAsync("/cars/tern-2800/mixture?barrel=2&rpm=2750&throttle=11");
+
+        Assert.Equal("2,750\u202Frpm, 11° of throttle", page.GetElementById("point-heading")!.TextContent);
+        Assert.NotEmpty(page.QuerySelectorAll(".working li"));
+        Assert.Matches(@"^\d\.\d\d$", page.QuerySelector("[data-figure=fitted]")!.TextContent);
+        Assert.Equal("2", page.QuerySelector(".barrels [aria-current]")!.TextContent.Trim());
+        Assert.Equal(2, page.QuerySelectorAll("#map svg[data-plot-left]").Length);
+    }
+
+    [Fact]
+    public async Task A_fragment_is_the_work_of_the_page_without_its_frame()
+    {
+        await using var app = await TestApp.StartAsync("tern-2800");
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/cars/tern-2800/mixture?rpm=2750&throttle=11");
+        request.Headers.Add("X-Tickover-Fragment", "work");
+
+        using var answer = await app.SendAsync(request);
+        var html = await answer.Content.ReadAsStringAsync();
+
+        Assert.StartsWith("<div class=\"bench", html.TrimStart(), StringComparison.Ordinal);
+        Assert.DoesNotContain("<html", html, StringComparison.Ordinal);
+        Assert.True(answer.Headers.CacheControl!.NoStore);
+        Assert.Contains("X-Tickover-Fragment", answer.Headers.Vary, StringComparer.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("rpm=0")]
+    [InlineData("throttle=-5")]
+    [InlineData("rpm=60000")]
+    [InlineData("rpm=NaN")]
+    [InlineData("barrel=99")]
+    public async Task A_place_that_is_none_is_refused_in_words(string query)
+    {
+        await using var app = await TestApp.StartAsync("tern-2800");
+
+        var page = await app.PageAsync($"/cars/tern-2800/mixture?{query}", HttpStatusCode.BadRequest);
+
+        Assert.Contains("cannot be looked up", page.Body!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("rpm=20000&throttle=90")]
+    [InlineData("rpm=100&throttle=0")]
+    [InlineData("rpm=6000&throttle=0")]
+    public async Task The_ends_of_the_range_give_figures_or_say_why_not_and_never_NaN(string query)
+    {
+        await using var app = await TestApp.StartAsync("tern-2800");
+
+        var page = await app.PageAsync($"/cars/tern-2800/mixture?{query}");
+
+        Assert.DoesNotContain("NaN", page.Body!.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("∞", page.Body.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("Infinity", page.Body.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Fitting_writes_the_document_and_keeping_leaves_it()
+    {
+        await using var app = await TestApp.StartAsync("osprey-v8");
+        const string trial = "/cars/osprey-v8/jets?barrel=1&rpm=2750&throttle=11&part=idleJet&value=60";
+        var path = Path.Combine(app.Folder, "osprey-v8.car.json");
+
+        var page = await app.PageAsync(trial);
+        Assert.Contains(page.QuerySelectorAll(".decide a"), a => a.TextContent.Contains("Keep 55", StringComparison.Ordinal));
+        Assert.Equal(Repository.Sample("osprey-v8"), File.ReadAllText(path));
+        using var answer = await app.PostFormAsync(trial, "/cars/osprey-v8/fit?barrel=1&rpm=2750&throttle=11&part=idleJet&value=60");
+
+        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
+        Assert.All(CarDocument.Read(File.ReadAllText(path)).Car!.Barrels, b => Assert.Equal(60e-5, b.Figures.Si("barrel.idleJet"), 9));
+    }
+
+    [Fact]
+    public async Task A_trial_size_that_cannot_be_used_says_why_and_keeps_what_was_typed()
+    {
+        await using var app = await TestApp.StartAsync("osprey-v8");
+
+        var page = await app.PageAsync("/cars/osprey-v8/jets?part=choke&value=99+mm", HttpStatusCode.UnprocessableEntity);
+
+        Assert.NotEmpty(page.QuerySelectorAll("[role=alert] .faults li"));
+        Assert.Equal("99 mm", page.QuerySelector("input[name=value]")!.GetAttribute("value"));
+        Assert.Null(page.QuerySelector(".decide"));
+    }
+
+    [Fact]
+    public async Task A_trial_for_one_barrel_changes_that_one_on_fitting()
+    {
+        await using var app = await TestApp.StartAsync("osprey-v8");
+        const string query = "?barrel=3&rpm=2750&throttle=11&part=mainJet&value=150&for=one";
+
+        using var answer = await app.PostFormAsync($"/cars/osprey-v8/jets{query}", $"/cars/osprey-v8/fit{query}");
+
+        var car = CarDocument.Read(File.ReadAllText(Path.Combine(app.Folder, "osprey-v8.car.json"))).Car!;
+        Assert.Equal([3], car.Barrels.Where(b => Math.Abs(b.Figures.Si("barrel.mainJet") - 150e-5) < 1e-9).Select(b => b.Number));
+    }
+}

@@ -1,0 +1,113 @@
+using System.Net;
+using AngleSharp.Html.Dom;
+using AngleSharp.Html.Parser;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.Logging;
+
+namespace Tickover.Web.Tests;
+
+/// <summary>The whole app in memory on a folder of its own, and a browser of sorts: cookies, forms, no redirects followed.</summary>
+internal sealed class TestApp : IAsyncDisposable
+{
+    private readonly WebApplication _app;
+    private readonly Dictionary<string, string> _cookies = new(StringComparer.Ordinal);
+
+    private TestApp(WebApplication app, string folder)
+    {
+        _app = app;
+        Folder = folder;
+        Client = app.GetTestServer().CreateClient();
+    }
+
+    public string Folder { get; }
+
+    public HttpClient Client { get; }
+
+    public static async Task<TestApp> StartAsync(params IReadOnlyList<string> samples)
+    {
+        var folder = Directory.CreateTempSubdirectory("tickover-web-").FullName;
+        foreach (var sample in samples)
+        {
+            File.Copy(Path.Combine(Repository.Samples, sample + ".car.json"), Path.Combine(folder, sample + ".car.json"));
+        }
+
+        var options = new WebAppOptions { DataFolder = folder, SamplesFolder = Repository.Samples };
+        var app = WebApp.Build([], options, builder =>
+        {
+            builder.WebHost.UseTestServer();
+            builder.Logging.ClearProviders();
+        });
+        await app.StartAsync();
+        return new TestApp(app, folder);
+    }
+
+    public async Task<HttpResponseMessage> GetAsync(string address)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Get, address);
+        return await SendAsync(request);
+    }
+
+    public async Task<IHtmlDocument> PageAsync(string address, HttpStatusCode expected = HttpStatusCode.OK)
+    {
+        using var answer = await GetAsync(address);
+        Assert.Equal(expected, answer.StatusCode);
+        return await ParseAsync(answer);
+    }
+
+    public static async Task<IHtmlDocument> ParseAsync(HttpResponseMessage answer) =>
+        await new HtmlParser().ParseDocumentAsync(await answer.Content.ReadAsStringAsync());
+
+    /// <summary>Sends the form of a page that posts to an address, with its own fields and those given.</summary>
+    public async Task<HttpResponseMessage> PostFormAsync(string page, string action, params IReadOnlyList<(string Name, string Value)> fields)
+    {
+        var document = await PageAsync(page, await StatusAsync(page));
+        var form = document.Forms.First(f => string.Equals(f.GetAttribute("action"), action, StringComparison.Ordinal));
+        var values = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var input in form.QuerySelectorAll("input[name]:not([type=file]), textarea[name]"))
+        {
+            values[input.GetAttribute("name")!] = input is IHtmlTextAreaElement area ? area.Value : input.GetAttribute("value") ?? "";
+        }
+
+        foreach (var (name, value) in fields)
+        {
+            values[name] = value;
+        }
+
+        using var request = new HttpRequestMessage(HttpMethod.Post, action) { Content = new FormUrlEncodedContent(values) };
+        return await SendAsync(request);
+    }
+
+    public async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request)
+    {
+        if (_cookies.Count > 0)
+        {
+            request.Headers.Add("Cookie", string.Join("; ", _cookies.Select(c => $"{c.Key}={c.Value}")));
+        }
+
+        var answer = await Client.SendAsync(request);
+        if (answer.Headers.TryGetValues("Set-Cookie", out var cookies))
+        {
+            foreach (var cookie in cookies)
+            {
+                var pair = cookie.Split(';')[0].Split('=', 2);
+                _cookies[pair[0]] = pair[1];
+            }
+        }
+
+        return answer;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Client.Dispose();
+        await _app.DisposeAsync();
+        Directory.Delete(Folder, recursive: true);
+    }
+
+    private async Task<HttpStatusCode> StatusAsync(string page)
+    {
+        using var answer = await GetAsync(page);
+        return answer.StatusCode;
+    }
+}
