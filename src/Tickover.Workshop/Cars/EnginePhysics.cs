@@ -89,6 +89,8 @@ public static class EnginePhysics
         PortVolumeCubicMetres = engine.Si("engine.portVolume"),
         RunnerLossCoefficient = engine.Si("engine.runnerLoss"),
         WallTemperatureKelvin = engine.Si("engine.portWallTemperature"),
+        HeatingEffectiveness = engine.Si("engine.inletHeating"),
+        EvaporationCoolingKelvin = engine.Si("engine.evaporationCooling"),
     };
 
     private static ExhaustTract ToExhaustTract(FigureSet engine, CylinderGeometry cylinder)

@@ -24,6 +24,9 @@ public enum Measure
     /// <summary>A temperature shown in °C (or °F), K in SI.</summary>
     Temperature,
 
+    /// <summary>A difference of temperatures, shown in K.</summary>
+    TemperatureDifference,
+
     /// <summary>A height above the sea shown in m (or ft).</summary>
     Altitude,
 

@@ -118,6 +118,39 @@ public class EnginePhysicsTests
         }
     }
 
+    [Fact]
+    public void Every_member_of_the_physics_specifications_can_be_set_from_a_document()
+    {
+        // A member that somebody adds to a specification and forgets here would stay at its default for every car.
+        var car = CarTexts.Sound(CarTexts.Twin);
+        var before = Leaves(car.ToEngineSpec());
+        var reached = car.Engine.Concat(car.Barrels[0].Figures)
+            .SelectMany(figure => Nudges(figure).Select(text => CarDocument.Change(car, figure.Definition.Key, text).Car))
+            .OfType<Car>()
+            .SelectMany(changed => Leaves(changed.ToEngineSpec()).Where(leaf => before.TryGetValue(leaf.Key, out var value) && !value.Equals(leaf.Value)))
+            .Select(leaf => leaf.Key)
+            .ToHashSet(StringComparer.Ordinal);
+
+        Assert.True(before.Count > 60, $"Only {before.Count} members were found.");
+        Assert.Equal("", string.Join(", ", before.Keys.Except(reached, StringComparer.Ordinal)));
+    }
+
+    // Numbers of cylinders and barrels come from the frame of the document, not from a figure.
+    private static Dictionary<string, object> Leaves(EngineSpec spec)
+    {
+        var barrel = spec.Barrels[0];
+        object[] parts = [spec.Cylinder, spec.Intake, spec.Exhaust, spec.Combustion, barrel.AirWay, barrel.Float, barrel.Main, barrel.Idle, barrel.Pump ?? new PumpCircuit { JetDiameterMetres = 0 }];
+        var leaves = parts.SelectMany(part => Members(part.GetType().Name, part))
+            .Concat(Members("Inlet", spec.IntakeValve))
+            .Concat(Members("Exhaust", spec.ExhaustValve));
+        return leaves.ToDictionary(StringComparer.Ordinal);
+    }
+
+    private static IEnumerable<KeyValuePair<string, object>> Members(string name, object part) =>
+        part.GetType().GetProperties()
+            .Where(p => p.CanWrite && p.PropertyType.IsValueType)
+            .Select(p => KeyValuePair.Create($"{name}.{p.Name}", p.GetValue(part)!));
+
     private static IEnumerable<string> Nudges(Figure figure)
     {
         var definition = figure.Definition;

@@ -18,6 +18,7 @@ public class FigureTextTests
         [Measure.Speed] = 0.5 * Math.PI / 30,
         [Measure.Pressure] = 5,
         [Measure.Temperature] = 0.05,
+        [Measure.TemperatureDifference] = 0.05,
         [Measure.Altitude] = 0.5,
         [Measure.Turns] = 0.005,
         [Measure.Ratio] = 0.0005,
@@ -46,6 +47,7 @@ public class FigureTextTests
     [InlineData(Measure.Pressure, "150 mbar", 15000)]
     [InlineData(Measure.Temperature, "59 °F", 288.15)]
     [InlineData(Measure.Temperature, "15 C", 288.15)]
+    [InlineData(Measure.TemperatureDifference, "10 K", 10)]
     [InlineData(Measure.Altitude, "1000 ft", 304.8)]
     [InlineData(Measure.Turns, "2,5 turns", 2.5)]
     [InlineData(Measure.Ratio, "9.3", 9.3)]

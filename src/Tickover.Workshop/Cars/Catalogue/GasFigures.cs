@@ -34,7 +34,11 @@ internal static class GasFigures
                 .Is("Volume between the throttle plates and the runners where barrels share a manifold; unused elsewhere.")
                 .From("1.2 × the swept volume of one cylinder where a manifold is shared, else none, common practice", SharedVolume),
             Of("engine.portWallTemperature", "Port wall", Measure.Temperature, "-30 °C", "200 °C")
-                .Is("Temperature of the walls of the port.").OfTheModel(ModelDefaults.Intake.WallTemperatureKelvin)),
+                .Is("Temperature of the walls of the port.").OfTheModel(ModelDefaults.Intake.WallTemperatureKelvin),
+            Of("engine.inletHeating", "Taken up from the port wall", Measure.Percent, "0 %", "100 %")
+                .Is("Part of the difference between wall and ambient that the charge takes up on its way in.").OfTheModel(ModelDefaults.Intake.HeatingEffectiveness),
+            Of("engine.evaporationCooling", "Cooling by evaporation", Measure.TemperatureDifference, "0 K", "60 K")
+                .Is("Drop of the charge's temperature by fuel that evaporates on the way in.").OfTheModel(ModelDefaults.Intake.EvaporationCoolingKelvin)),
         .. Part(
             "Exhaust",
             Of("engine.exhaustBackPressure", "Back-pressure", Measure.Pressure, "0 Pa", "1 bar")

@@ -42,6 +42,11 @@ internal sealed class MeasureUnits
             Of<TemperatureUnit>(("°C", TemperatureUnit.DegreeCelsius), ("°F", TemperatureUnit.DegreeFahrenheit), ("K", TemperatureUnit.Kelvin)),
             (v, u) => Temperature.From(v, (TemperatureUnit)u).Kelvins,
             (si, u) => Temperature.FromKelvins(si).As((TemperatureUnit)u)),
+        [Measure.TemperatureDifference] = new(
+            "K",
+            Of<TemperatureDeltaUnit>(("K", TemperatureDeltaUnit.Kelvin)),
+            (v, u) => TemperatureDelta.From(v, (TemperatureDeltaUnit)u).Kelvins,
+            (si, u) => TemperatureDelta.FromKelvins(si).As((TemperatureDeltaUnit)u)),
         [Measure.Percent] = new(
             "%",
             Of<RatioUnit>(("%", RatioUnit.Percent)),

@@ -120,7 +120,14 @@ internal static class CarGuide
         text.AppendLine("## Units").AppendLine().AppendLine("| Kind | Written as |").AppendLine("|---|---|");
         foreach (var measure in Enum.GetValues<Measure>())
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"| {(measure == Measure.JetBore ? "Jet bore" : measure)} | {FigureText.Form(measure)} |");
+            text.AppendLine(CultureInfo.InvariantCulture, $"| {Words(measure)} | {FigureText.Form(measure)} |");
         }
     }
+
+    private static string Words(Measure measure) => measure switch
+    {
+        Measure.JetBore => "Jet bore",
+        Measure.TemperatureDifference => "Difference of temperatures",
+        _ => measure.ToString(),
+    };
 }
