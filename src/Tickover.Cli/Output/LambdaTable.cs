@@ -13,7 +13,7 @@ internal sealed class LambdaTable(MixtureMap map, int number, int width)
     /// <summary>What the marks mean.</summary>
     public const string Legend = "+ lean of target, - rich of target, ? outside a model's range, . the engine does not run there.";
 
-    private const int HeadingWidth = 8;
+    private const int HeadingWidth = 9;
     private const int CellWidth = 6;
 
     private const PointValidity NoAnswer =
