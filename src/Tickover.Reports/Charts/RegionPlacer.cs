@@ -9,7 +9,10 @@ internal sealed class RegionPlacer
     private const double ClearanceStep = 8;
 
     // A label that sticks out of a small region is still read as belonging to it while most of it lies inside
-    private const double LeastCover = 0.55;
+    internal const double LeastCover = 0.55;
+
+    // A name further than this from its region is not read as belonging to it, drawing units
+    private const double LongestLine = 110;
     private const int CandidateStride = 3;
     private readonly double[] _xs;
     private readonly double[] _ys;
@@ -19,35 +22,72 @@ internal sealed class RegionPlacer
     {
         (_xs, _ys) = (grid.Xs, grid.Ys);
         _sums = new int[_xs.Length + 1, _ys.Length + 1];
+        var (x, y) = (0.0, 0.0);
         for (var i = 0; i < _xs.Length; i++)
         {
             for (var j = 0; j < _ys.Length; j++)
             {
-                _sums[i + 1, j + 1] = (inRegion(i, j) ? 1 : 0) + _sums[i, j + 1] + _sums[i + 1, j] - _sums[i, j];
+                var inside = inRegion(i, j) ? 1 : 0;
+                (x, y) = (x + inside * _xs[i], y + inside * _ys[j]);
+                _sums[i + 1, j + 1] = inside + _sums[i, j + 1] + _sums[i + 1, j] - _sums[i, j];
             }
         }
+
+        Middle = new ChartPoint(x / Math.Max(1, Size), y / Math.Max(1, Size));
     }
 
     /// <summary>Number of grid places in the region.</summary>
     internal int Size => _sums[_xs.Length, _ys.Length];
 
+    /// <summary>The middle of the region; it may lie outside a bent one.</summary>
+    internal ChartPoint Middle { get; }
+
     /// <summary>The best free box of a size: wholly inside with most room round it, else mostly inside; null where there is no room.</summary>
-    internal Box? Find(double width, double height, LabelBoard board)
+    internal Box? Find(double width, double height, LabelBoard board, double leastCover = LeastCover)
     {
         (double Score, Box Box)? best = null;
-        for (var i = 0; Size > 0 && i < _xs.Length; i += CandidateStride)
+        foreach (var place in Size > 0 ? Candidates() : [])
         {
-            for (var j = 0; j < _ys.Length; j += CandidateStride)
-            {
-                var box = Box.Around(new ChartPoint(_xs[i], _ys[j]), width, height);
-                best = Better(best, box, board);
-            }
+            best = Better(best, Box.Around(place, width, height), board, leastCover);
         }
 
         return best?.Box;
     }
 
-    private (double Score, Box Box)? Better((double Score, Box Box)? best, Box box, LabelBoard board)
+    /// <summary>The nearest free box beside the region with a clear line to it; null where there is none near by.</summary>
+    internal Box? FindBeside(double width, double height, LabelBoard board)
+    {
+        var near = LongestLine * LongestLine;
+        foreach (var place in Size > 0 ? Candidates().TakeWhile(p => Squared(p, Middle) < near) : [])
+        {
+            var box = Box.Around(place, width, height);
+            if (Cover(box.Grown(ClearanceStep)) == 0 && board.IsFree(box.Grown(2)) && board.IsFree(box.Centre, Middle))
+            {
+                return box;
+            }
+        }
+
+        return null;
+    }
+
+    // From the middle outwards, so that of equal places the nearest to it is taken
+    private IEnumerable<ChartPoint> Candidates()
+    {
+        var places = new List<(double Distance, ChartPoint Place)>();
+        for (var i = 0; i < _xs.Length; i += CandidateStride)
+        {
+            for (var j = 0; j < _ys.Length; j += CandidateStride)
+            {
+                var place = new ChartPoint(_xs[i], _ys[j]);
+                places.Add((Squared(place, Middle), place));
+            }
+        }
+
+        places.Sort((a, b) => a.Distance.CompareTo(b.Distance));
+        return places.Select(p => p.Place);
+    }
+
+    private (double Score, Box Box)? Better((double Score, Box Box)? best, Box box, LabelBoard board, double leastCover)
     {
         if (!CanBeat(best?.Score ?? 0, box) || !board.IsFree(box))
         {
@@ -55,7 +95,7 @@ internal sealed class RegionPlacer
         }
 
         var score = Score(box);
-        return score >= LeastCover && score > (best?.Score ?? 0) ? (score, box) : best;
+        return score >= leastCover && score > (best?.Score ?? 0) ? (score, box) : best;
     }
 
     // One look-up spares the full score of nearly every place
@@ -90,6 +130,8 @@ internal sealed class RegionPlacer
         // The picture's own border is an edge like any other, so a label does not hug it
         return outside ? Math.Min(part, 0.99) : part;
     }
+
+    private static double Squared(ChartPoint a, ChartPoint b) => (a.X - b.X) * (a.X - b.X) + (a.Y - b.Y) * (a.Y - b.Y);
 
     private static int Index(double[] places, double place)
     {

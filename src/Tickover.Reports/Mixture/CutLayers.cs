@@ -68,10 +68,14 @@ internal sealed class CutLayers(IDrawing drawing, CutFrame frame, IReadOnlyList<
     {
         foreach (var run in Split(samples, (a, b) => a.Why == b.Why).Where(r => r[0].Why is not null))
         {
-            var (left, right) = (frame.Along.ToPlace(run[0].Along), frame.Along.ToPlace(run[^1].Along));
+            // To the next sample, so that no strip is left between two reasons
+            var next = samples[Math.Min(samples.Count - 1, Index(run[^1]) + 1)];
+            var (left, right) = (frame.Along.ToPlace(run[0].Along), frame.Along.ToPlace(next.Along));
             drawing.Plate(new Box(left, Plot.Top, Math.Max(0, right - left), Plot.Height), 0, Look.Filled(Paint.Hatched(Hatch.NoAnswer)));
         }
     }
+
+    private int Index(CutSample sample) => samples.TakeWhile(s => !ReferenceEquals(s, sample)).Count();
 
     private void Spot()
     {

@@ -25,17 +25,22 @@ internal sealed class DifferenceField
         Change = Fitted.Lambda.Map((i, j) => Trial.Lambda.Values[i, j] - Fitted.Lambda.Values[i, j]);
         Answers = Fitted.Answers.Map((i, j) => Math.Min(Fitted.Answers.Values[i, j], Trial.Answers.Values[i, j]));
         AnswerArea = ContourTracer.Areas(Answers, 0);
-        var largest = 0.0;
+        var (least, most) = (0.0, 0.0);
         for (var i = 0; i < Change.Columns; i++)
         {
             for (var j = 0; j < Change.Rows; j++)
             {
-                largest = HasAnswer(i, j) ? Math.Max(largest, Math.Abs(Change.Values[i, j])) : largest;
+                var change = HasAnswer(i, j) ? Change.Values[i, j] : 0;
+                (least, most) = (Math.Min(least, change), Math.Max(most, change));
             }
         }
 
-        Reach = Math.Clamp(largest, LeastReach, MostReach);
+        Span = (least, most);
+        Reach = Math.Clamp(Math.Max(-least, most), LeastReach, MostReach);
     }
+
+    /// <summary>The largest changes either way, zero among them.</summary>
+    internal (double Least, double Most) Span { get; }
 
     internal MapField Fitted { get; }
 

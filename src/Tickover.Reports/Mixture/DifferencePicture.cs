@@ -5,8 +5,9 @@ namespace Tickover.Reports.Mixture;
 /// <summary>What a trial changes, as a drawing in the map's own frame: λ of the trial less λ of what is fitted.</summary>
 public static class DifferencePicture
 {
-    private const int Bands = 72;
-    private const int MostContours = 9;
+    // Changes are often small over wide areas, where a step in the colour would show as an edge; unused levels cost nothing
+    private const int Bands = 144;
+    private const int MostContours = 7;
     private const double Tolerance = 0.2;
 
     /// <summary>Draws the difference.</summary>
@@ -86,7 +87,7 @@ public static class DifferencePicture
 
         var contours = new List<(double, Polyline)>();
         var lines = new ContourTracer(field.Change);
-        foreach (var level in Ticks.Nice(-field.Reach, field.Reach, MostContours).Where(l => Math.Abs(l) > DifferenceField.NoChange))
+        foreach (var level in Ticks.Nice(field.Span.Least, field.Span.Most, MostContours).Where(l => Math.Abs(l) > DifferenceField.NoChange))
         {
             var traced = Simplification.Simplify(lines.Trace(level), Tolerance);
             drawing.Path(traced, Look.Line(Paint.Data("#12303f"), 1.3));

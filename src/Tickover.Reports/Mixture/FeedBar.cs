@@ -10,7 +10,7 @@ public static class FeedBar
     private const double LeastPart = 0.005;
     private const double BarHeight = 22;
     private const double LineHeight = 22;
-    private const int MostAcross = 2;
+    private static readonly Lettering Words = new() { Size = 15, Anchor = Anchor.Start };
 
     /// <summary>Draws the bar.</summary>
     /// <param name="point">The point.</param>
@@ -22,31 +22,46 @@ public static class FeedBar
         var width = size == PictureSize.Full ? 394.0 : 330.0;
         var drawing = new SvgDrawing(idPrefix);
         var parts = Parts(point);
-        var rows = Math.Max(1, (parts.Count + MostAcross - 1) / MostAcross);
         var total = parts.Sum(p => p.Fuel);
         var left = 1.0;
+        var ends = new List<double>();
         drawing.Plate(new Box(1, 1, width - 2, BarHeight), 0, new Look { Fill = Paint.Surface, Stroke = Paint.FuelEdge, Width = 1.5 });
         for (var k = 0; k < parts.Count; k++)
         {
             var (name, fuel) = parts[k];
             var length = fuel / total * (width - 2);
-            drawing.Plate(new Box(left, 1, length, BarHeight), 0, new Look { Fill = k % 2 == 0 ? Paint.Fuel : Paint.Surface, Stroke = Paint.FuelEdge, Width = 1.5 });
+            drawing.Plate(
+                new Box(left, 1, length, BarHeight), 0,
+                new Look { Fill = k % 2 == 0 ? Paint.Fuel : Paint.Surface, Stroke = Paint.FuelEdge, Width = 1.5 });
+            var text = $"{name} {(k == 0 ? Shown.WithUnit(Shown.FlowInBar(fuel), "kg/h") : Shown.FlowInBar(fuel))}";
+            var start = Math.Max(1, Math.Min(left, width - 1 - Words.WidthOf(text)));
+            var row = Row(ends, start, start + Words.WidthOf(text));
+            drawing.Text(text, new ChartPoint(start, BarHeight + 19 + row * LineHeight), Words);
             left += length;
-            var atEnd = k % MostAcross == MostAcross - 1;
-            // Later rows hang further below, in the order of the bar
-            var place = new ChartPoint(atEnd ? width - 1 : 1, BarHeight + 19 + k / MostAcross * LineHeight);
-            drawing.Text(
-                $"{name} {(k == 0 ? Shown.WithUnit(Shown.FlowInBar(fuel), "kg/h") : Shown.FlowInBar(fuel))}", place,
-                new Lettering { Size = 15, Anchor = atEnd ? Anchor.End : Anchor.Start });
         }
 
         return drawing.ToSvg(new SvgFrame
         {
             Width = width,
-            Height = BarHeight + 6 + rows * LineHeight,
+            Height = BarHeight + 6 + Math.Max(1, ends.Count) * LineHeight,
             ClassName = "feed-bar",
             Label = Sentence(point),
         });
+    }
+
+    // Each name begins under its own stretch, in the first row that has room for it there
+    private static int Row(List<double> ends, double start, double end)
+    {
+        const double apart = 10;
+        var row = ends.FindIndex(e => e + apart <= start);
+        if (row < 0)
+        {
+            ends.Add(end);
+            return ends.Count - 1;
+        }
+
+        ends[row] = end;
+        return row;
     }
 
     /// <summary>The bar in one sentence.</summary>

@@ -6,7 +6,7 @@ namespace Tickover.Reports.Mixture;
 internal static class FieldLayer
 {
     // Thin enough that no step shows
-    private const int Bands = 72;
+    private const int Bands = 96;
 
     // Deviation of a drawn line from the traced one that no eye sees, drawing units
     private const double BandTolerance = 0.25;

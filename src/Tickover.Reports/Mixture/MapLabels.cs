@@ -8,6 +8,9 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
 {
     // A region smaller than this many fine places is a trace at the edge and gets no name
     private const int LeastPlaces = 60;
+
+    // One computed point without an answer covers some of these; it is told beside it
+    private const int LeastTold = 12;
     private readonly LabelBoard _board = new(frame.Plot.Grown(-3));
     private readonly Lettering _name = new() { Size = size == PictureSize.Full ? 16 : 14, Bold = true };
 
@@ -23,8 +26,11 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
         Beyond("Too rich", field, field.TooRich);
         foreach (var circuit in Enum.GetValues<FuelCircuit>())
         {
-            var placer = new RegionPlacer(field.Lambda, (i, j) => field.HasAnswer(i, j) && field.Feeding.At(i, j) == circuit);
-            Pill(placer, Name(circuit), Paint.Surface, Paint.Ink);
+            bool Feeds(int i, int j) => field.HasAnswer(i, j) && field.Feeding.At(i, j) == circuit;
+            bool OnTarget(int i, int j) => field.TooLean.Values[i, j] < 0 && field.TooRich.Values[i, j] < 0;
+            // Clear of the target's edge where there is room, else anywhere in its region
+            _ = Pill(new RegionPlacer(field.Lambda, (i, j) => Feeds(i, j) && OnTarget(i, j)), Name(circuit), Paint.Surface, 1)
+                || Pill(new RegionPlacer(field.Lambda, Feeds), Name(circuit), Paint.Surface);
         }
 
         NoAnswers(field);
@@ -33,11 +39,21 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
     /// <summary>Says in each region without an answer why.</summary>
     internal void NoAnswers(MapField field)
     {
+        var lettering = new Lettering { Size = Full ? 15 : 14, Paint = Paint.Ink2 };
+        var untold = new List<(RegionPlacer Placer, string Words)>();
         foreach (var reason in field.Reasons)
         {
             var placer = new RegionPlacer(field.Lambda, (i, j) => field.Why(i, j) == reason);
-            var lettering = new Lettering { Size = Full ? 15 : 14, Paint = Paint.Ink2, Halo = Paint.Surface };
-            Words(placer, [[reason.Words], [reason.ShortWords], Broken(reason.Words), Broken(reason.ShortWords)], lettering);
+            if (!Words(placer, [[reason.Words], [reason.ShortWords], Broken(reason.Words), Broken(reason.ShortWords)], lettering))
+            {
+                untold.Add((placer, reason.ShortWords));
+            }
+        }
+
+        // Those with room of their own come first
+        foreach (var (placer, words) in untold)
+        {
+            Beside(placer, words, Paint.Surface);
         }
     }
 
@@ -63,7 +79,13 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
 
         var none = new RegionPlacer(
             field.Change, (i, j) => field.HasAnswer(i, j) && Math.Abs(field.Change.Values[i, j]) < DifferenceField.NoChange);
-        Words(none, [["no change"]], new Lettering { Size = Full ? 15 : 14, Paint = Paint.Data("#222222") });
+        var lettering = new Lettering { Size = Full ? 15 : 14, Paint = Paint.Data("#222222") };
+        const string words = "no change";
+        if (none.Find(lettering.WidthOf(words) + 8, lettering.Size + 6, _board, leastCover: 0.95) is { } box)
+        {
+            _board.Take(box);
+            Write(words, box, lettering);
+        }
     }
 
     internal static string Name(FuelCircuit circuit) => circuit switch
@@ -91,44 +113,65 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
     private void Beyond(string words, MapField field, Field beyond)
     {
         var placer = new RegionPlacer(field.Lambda, (i, j) => field.HasAnswer(i, j) && beyond.Values[i, j] >= 0);
-        Pill(placer, words, Paint.Black, Paint.White);
+        if (!Pill(placer, words, Paint.Black) && placer.Size >= LeastPlaces)
+        {
+            Beside(placer, words, Paint.Black);
+        }
     }
 
-    private void Pill(RegionPlacer placer, string words, Paint ground, Paint letters)
+    private bool Pill(RegionPlacer placer, string words, Paint ground, double leastCover = RegionPlacer.LeastCover)
     {
-        if (placer.Size < LeastPlaces || placer.Find(_name.WidthOf(words) + 16, _name.Size + 11, _board) is not { } box)
+        if (placer.Size < LeastPlaces || placer.Find(_name.WidthOf(words) + 16, _name.Size + 11, _board, leastCover) is not { } box)
         {
-            return;
+            return false;
         }
 
+        Pill(box, words, ground);
+        return true;
+    }
+
+    private void Pill(Box box, string words, Paint ground)
+    {
         _board.Take(box.Grown(4));
         drawing.Plate(box, 4, Look.Filled(ground) with { Opacity = 0.94 });
-        Write(words, box, _name with { Paint = letters });
+        Write(words, box, _name with { Paint = ground == Paint.Black ? Paint.White : Paint.Ink });
     }
 
-    private void Words(RegionPlacer placer, IReadOnlyList<string[]> variants, Lettering lettering)
+    // A region too small for its words has them beside it, with a line
+    private void Beside(RegionPlacer placer, string words, Paint ground)
     {
-        if (placer.Size < LeastPlaces)
+        if (placer.Size < LeastTold || placer.FindBeside(_name.WidthOf(words) + 16, _name.Size + 11, _board) is not { } box)
         {
             return;
         }
 
-        foreach (var lines in variants)
+        drawing.Line(box.Centre, placer.Middle, Look.Line(Paint.Surface, 5));
+        drawing.Line(box.Centre, placer.Middle, Look.Line(Paint.Ink, 2));
+        Pill(box, words, ground);
+    }
+
+    private bool Words(RegionPlacer placer, IReadOnlyList<string[]> variants, Lettering lettering)
+    {
+        var lineHeight = lettering.Size * 1.25;
+        foreach (var lines in placer.Size < LeastPlaces ? [] : variants)
         {
-            var lineHeight = lettering.Size * 1.25;
             if (placer.Find(lines.Max(lettering.WidthOf) + 8, lines.Length * lineHeight + 4, _board) is not { } box)
             {
                 continue;
             }
 
             _board.Take(box);
+            // Hatching runs black in daylight, so words stand on a plate
+            drawing.Plate(box, 4, Look.Filled(Paint.Surface) with { Opacity = 0.85 });
             for (var k = 0; k < lines.Length; k++)
             {
                 Write(lines[k], new Box(box.Left, box.Top + 2 + k * lineHeight, box.Width, lineHeight), lettering);
             }
 
-            return;
+            return true;
         }
+
+        return false;
     }
 
     private void Write(string text, Box box, Lettering lettering) =>

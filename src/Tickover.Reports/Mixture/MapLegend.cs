@@ -11,9 +11,8 @@ internal static class MapLegend
     {
         var full = view.Size == PictureSize.Full;
         var top = frame.Plot.Bottom + (full ? 64 : 56);
-        var bar = full ? new Box(86, top, 300, 16) : new Box(54, top, 270, 14);
-        drawing.Text("λ", new ChartPoint(bar.Left - 10, top + 7), new Lettering { Size = 16, Bold = true, Anchor = Anchor.End });
-        drawing.Text("rich", new ChartPoint(bar.Left - 10, top + 23), new Lettering { Size = 15, Anchor = Anchor.End });
+        var bar = full ? new Box(86, top, 300, 16) : new Box(58, top, 262, 14);
+        drawing.Text("λ rich", new ChartPoint(bar.Left - 10, top + 13), new Lettering { Size = 15, Anchor = Anchor.End });
         drawing.Text("lean", new ChartPoint(bar.Right + 10, top + 13), new Lettering { Size = 15, Anchor = Anchor.Start });
         Bar(drawing, bar, scale);
         if (full)
@@ -48,7 +47,7 @@ internal static class MapLegend
     private static void Bar(IDrawing drawing, Box bar, LambdaScale scale)
     {
         Steps(drawing, bar, Cividis.PaintAt);
-        foreach (var tick in Ticks.Nice(scale.Richest, scale.Leanest, 6))
+        foreach (var tick in Ticks.Nice(scale.Richest, scale.Leanest, 7))
         {
             Tick(drawing, bar, scale.PartOf(tick), Shown.Lambda(tick));
         }

@@ -8,7 +8,8 @@ internal static class SectionLabels
 {
     private const double RightX = 692;
     private const double LeftX = 236;
-    private const double TouchSize = 48;
+    // Shown at 0.953 of its units: 51 becomes 48 px
+    private const double TouchSize = 51;
 
     // Number on the phone's drawing, which is shown at 366 / 640 of its units: 26 becomes 15 px
     private const double NumberRadius = 24;
@@ -45,7 +46,7 @@ internal static class SectionLabels
         var big = new Lettering { Size = 18, Bold = true, Anchor = anchor, Paint = paint };
         var width = Math.Max(lettering.WidthOf(part.Name), big.WidthOf(part.Size));
         var left = anchor == Anchor.Start ? start.X - 4 : start.X - width;
-        drawing.Plate(new Box(left, start.Y - 20, Math.Max(TouchSize, width + 4), TouchSize), 0, SectionLooks.Touch);
+        drawing.Plate(new Box(left, start.Y - 21, Math.Max(TouchSize, width + 4), TouchSize), 0, SectionLooks.Touch);
         drawing.Text(part.Name, start, lettering);
         drawing.Text(part.Size, start with { Y = start.Y + 20 }, big);
     }

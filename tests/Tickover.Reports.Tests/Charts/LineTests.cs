@@ -11,8 +11,10 @@ public sealed class LineTests
 
     [Fact]
     public void What_is_left_out_lies_within_the_tolerance() =>
-        AnyPoints.Sample(points =>
+        AnyPoints.Sample(any =>
         {
+            // Places are told apart by their coordinates below, so none may come twice
+            ChartPoint[] points = [.. any.Distinct()];
             var simple = Simplification.Simplify(new Polyline(points, Closed: false), 3);
 
             Assert.Equal(points[0], simple.Points[0]);

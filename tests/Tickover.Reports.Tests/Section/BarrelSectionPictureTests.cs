@@ -26,7 +26,7 @@ public sealed class BarrelSectionPictureTests
         Assert.All(parts, p => Assert.Equal("button", p.Attribute("role")!.Value));
         Assert.Contains(parts, p => p.Has("aria-label", "Main jet, 135") && p.Has("aria-pressed", "true"));
         var scale = size == PictureSize.Full ? 772 / 810.0 : 366 / 632.0;
-        Assert.All(parts, p => Assert.Contains(p.Elements(Svg + "rect"), r => Number(r, "width") * scale >= 45 && Number(r, "height") * scale >= 45));
+        Assert.All(parts, p => Assert.Contains(p.Elements(Svg + "rect"), r => Number(r, "width") * scale >= 48 && Number(r, "height") * scale >= 48));
         Assert.All(svg.Descendants(Svg + "text"), t => Assert.True(Number(t, "font-size") * scale >= 14));
         Assert.DoesNotContain("style=", svg.ToString(), StringComparison.Ordinal);
     }
