@@ -31,7 +31,8 @@ public sealed partial class DocumentTests
         var found = (
             from file in Repository.Under("src", ".cs")
             from Match match in EquationReference().Matches(Repository.Read(file))
-            select (File: file, Page: match.Groups["page"].Value, Number: match.Groups["number"].Value)).ToArray();
+            from Capture number in match.Groups["number"].Captures
+            select (File: file, Page: match.Groups["page"].Value, Number: number.Value)).ToArray();
         var missing = found.Where(f => !pages.GetValueOrDefault(f.Page, string.Empty).Contains($"({f.Number})", StringComparison.Ordinal))
             .Select(f => $"{f.File}: {f.Page} ({f.Number})");
 
@@ -66,8 +67,9 @@ public sealed partial class DocumentTests
 
     private static string WithoutFences(string text) => Fence().Replace(text, string.Empty);
 
-    // "equation (18)" is a standard's own number. A comment such as "// fuels (4)", or the text "metering (3)" alone in quotes, as WorkingStep.Equation has it.
-    [GeneratedRegex(@"(?:""|//[^""\n]*?\b)(?<page>(?!equation\b)[a-z][a-z-]+) \((?<number>\d+[a-z]?)\)", RegexOptions.None, OneSecond)]
+    // "equation (18)", and the "(12)" of "eq. (7) and (12)", are another source's own numbers. What is ours is a comment such as
+    // "fuels (4)" or "docs/physics/fuels.md (4) to (6)", or the text "metering (3)" alone in quotes, as WorkingStep.Equation has it.
+    [GeneratedRegex(@"(?:""|//[^""\n]*?\b)(?<page>(?!(?:equation|and|to)\b)[a-z][a-z-]+)(?:\.md)? \((?<number>\d+[a-z]?)\)(?:(?:,| and| to) \((?<number>\d+[a-z]?)\))*", RegexOptions.None, OneSecond)]
     private static partial Regex EquationReference();
 
     [GeneratedRegex(@"\]\((?<target>[^)\s]+)\)", RegexOptions.None, OneSecond)]

@@ -83,7 +83,7 @@ public sealed class MapTests(Workshop workshop)
         await page.Locator(".working summary").ClickAsync();
         await Expect(page.Locator(".working li").First).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Choose jets" }).ClickAsync();
-        await page.Locator("a[data-part='barrel.idleJet']").Last.ClickAsync();
+        await page.Locator(".section-picture:visible a[data-part='barrel.idleJet'] text").Last.ClickAsync();
         await page.GetByRole(AriaRole.Navigation, new() { Name = "Sizes of Idle jet" }).GetByRole(AriaRole.Link).First.ClickAsync();
 
         await Expect(page.Locator("svg.difference-picture")).ToBeVisibleAsync();

@@ -6,7 +6,7 @@ namespace Tickover.Cli.Tests;
 
 /// <summary>
 /// Texts that show what a command prints. Numbers may differ by one in their last digit, for another processor rounds
-/// differently; words may not. To refresh them all: TICKOVER_REFRESH=1 dotnet test --project tests/Tickover.Cli.Tests.
+/// differently; words may not. To refresh them all: TICKOVER_UPDATE=1 dotnet test --project tests/Tickover.Cli.Tests.
 /// </summary>
 internal static partial class Shown
 {
@@ -16,7 +16,7 @@ internal static partial class Shown
     /// <summary>Holds a file of the clone against what it should show, or writes it anew.</summary>
     public static async Task MatchesAsync(string file, string fresh)
     {
-        if (Environment.GetEnvironmentVariable("TICKOVER_REFRESH") is "1")
+        if (Environment.GetEnvironmentVariable("TICKOVER_UPDATE") is "1")
         {
             await File.WriteAllTextAsync(Path.Combine(Repository.Root, file), fresh.TrimEnd('\n') + '\n');
         }

@@ -84,7 +84,8 @@ internal sealed class SvgDrawing : IDrawing
             _body.Append(" paint-order=\"stroke\" stroke-width=\"4\" stroke-linejoin=\"round\"").Attribute("stroke", Colour(halo));
         }
 
-        _body.Append('>').Escaped(text).Append("</text>");
+        // The line break parts the words of neighbouring texts for whoever reads them out
+        _body.Append('>').Escaped(text).Append("</text>\n");
     }
 
     public IDisposable ClippedTo(IReadOnlyList<Polyline> areas)

@@ -59,8 +59,12 @@ public static class BarrelSectionPicture
         return $"Barrel {view.BarrelNumber} in section, throttle at {Shown.Opening(view.ThrottleDegrees)}, {progression}.";
     }
 
-    private static PartMark Mark(BarrelSectionView view, SectionPart part) =>
-        new(part.Key, $"{part.Name}, {part.Size}", view.PartAddress?.Invoke(part.Key), part.Selected);
+    // What is read aloud begins with what is seen: on the phone that is the number
+    private static PartMark Mark(BarrelSectionView view, SectionPart part)
+    {
+        var name = view.Size == PictureSize.Full ? $"{part.Name}, {part.Size}" : $"{part.Number}, {part.Name}, {part.Size}";
+        return new PartMark(part.Key, name, view.PartAddress?.Invoke(part.Key), part.Selected);
+    }
 
     internal static void Draw(IDrawing drawing, BarrelSectionView view)
     {

@@ -65,6 +65,26 @@ public sealed class BenchPagesTests
         Assert.DoesNotContain("Infinity", page.Body.TextContent, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("idleJet", "60")]
+    [InlineData("mainJet", "150")]
+    [InlineData("airCorrector", "190")]
+    public async Task A_jet_on_trial_shows_both_maps_and_their_difference(string part, string value)
+    {
+        await using var app = await TestApp.StartAsync("osprey-v8");
+        using var request = new HttpRequestMessage(HttpMethod.Get, $"/cars/osprey-v8/jets?part={part}&value={value}");
+        request.Headers.Add("X-Tickover-Fragment", "wide");
+
+        using var answer = await app.SendAsync(request);
+        var fragment = await TestApp.ParseAsync(answer);
+
+        var maps = fragment.QuerySelectorAll(".pair svg.mixture-picture");
+        Assert.Equal(2, maps.Length);
+        Assert.NotEqual(maps[0].InnerHtml, maps[1].InnerHtml, StringComparer.Ordinal);
+        Assert.NotNull(fragment.QuerySelector("svg.difference-picture"));
+        Assert.NotNull(fragment.QuerySelector(".effect"));
+    }
+
     [Fact]
     public async Task Fitting_writes_the_document_and_keeping_leaves_it()
     {
