@@ -62,7 +62,7 @@ internal sealed class AirStrip
 
         var worst = new double[Lanes];
         var cycles = 0;
-        for (var level = rpm < _settings.FineBelowRpm ? 1 : 0; ; level++)
+        for (var level = FirstLevel(rpm); ; level++)
         {
             var tables = _levels[level].Tables;
             var lanes = new LaneConditions([rpm, rpm, rpm, rpm], _setting.Engine, tables.StepDegrees);
@@ -78,6 +78,8 @@ internal sealed class AirStrip
             }
         }
     }
+
+    private int FirstLevel(double rpm) => rpm < _settings.FinestBelowRpm ? 2 : rpm < _settings.FineBelowRpm ? 1 : 0;
 
     private int Settle(GroupIntegrator integrator, LaneConditions lanes, CycleTotals totals, double[] worst)
     {

@@ -49,13 +49,11 @@ public static class FuelSideSolver
             openings[l] = air.Grid.ThrottleDegrees[Math.Min(block * Lanes + l, air.Grid.ThrottleDegrees.Count - 1)] * Math.PI / 180;
         }
 
-        var level = Vector256<double>.Zero;
         for (var i = 0; i < air.Grid.SpeedsRpm.Count; i++)
         {
             var wave = air.Wave(i, block);
             var signals = wave.Barrels[barrelInGroup];
-            var mainResult = main.Solve(signals.Depression, wave.StepSeconds, level);
-            level = mainResult.Level;
+            var mainResult = main.Solve(signals.Depression, wave.StepSeconds);
             var idleResult = idle.Solve(signals, openings, mainResult.MeanDrop);
             var pulled = pump?.Solve(signals.Flow) ?? Vector256<double>.Zero;
             for (var l = 0; l < Lanes && block * Lanes + l < air.Grid.ThrottleDegrees.Count; l++)

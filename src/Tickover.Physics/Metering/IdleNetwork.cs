@@ -15,6 +15,7 @@ internal sealed class IdleNetwork
 {
     private const double StandardGravity = 9.80665;
     private const double Regularisation = 1e-5;          // of the pressure: 1 Pa, for there is nothing stiff here
+    private const int SamplesPerCycle = 360;             // the signals are smooth: every other degree holds their mean
     private const int MaximumIterations = 40;
     private const double PressureTolerance = 0.02;       // Pa
 
@@ -48,7 +49,7 @@ internal sealed class IdleNetwork
     /// <summary>Ideal Reynolds number of the jet at a pressure drop.</summary>
     internal double Reynolds(double drop) => _jet.Reynolds(drop);
 
-    /// <summary>Solves the passage at every step and averages.</summary>
+    /// <summary>Solves the passage over the cycle and averages.</summary>
     /// <param name="signals">Pressures before and behind the plate.</param>
     /// <param name="openings">Openings of the four lanes, radians.</param>
     /// <param name="mainDrop">Mean pressure drop at the main jet, Pa, of which the idle jet feels its share.</param>
@@ -56,23 +57,24 @@ internal sealed class IdleNetwork
     {
         var ports = Ports(openings);
         _bowl = _chamber - mainDrop * _barrel.Idle.MainWellShare;                                 // (16)
-        var pressure = _ambient;
+        var past = ports.Screw / Vector256.Max(ports.Screw + ports.Behind, Vector256.Create(1e-30));
         var (screw, holes, air, peak) = (Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero);
-        for (var i = 0; i < signals.Steps; i++)
+        var stride = Math.Max(1, signals.Steps / SamplesPerCycle);
+        var (pressure, before) = (_ambient, _ambient);
+        var samples = 0;
+        for (var i = 0; i < signals.Steps; i += stride, samples++)
         {
-            var (up, down) = (signals.Up[i], signals.Down[i]);
-            pressure = Balance(up, down, pressure, ports);
-            var state = Evaluate(pressure, up, down, ports);
-            var outflow = Vector256.Max(state.ToManifold + state.ToBarrel, Vector256.Create(1e-30));
-            var past = ports.Screw / Vector256.Max(ports.Screw + ports.Behind, Vector256.Create(1e-30));
-            var byScrew = state.Fuel * state.ToManifold / outflow * past;                         // (18)
+            var (found, flows) = Balance(signals.Up[i], signals.Down[i], pressure * 2.0 - before, ports);
+            var outflow = Vector256.Max(flows.ToManifold + flows.ToBarrel, Vector256.Create(1e-30));
+            var byScrew = flows.Fuel * flows.ToManifold / outflow * past;                         // (18)
             screw += byScrew;
-            holes += state.Fuel - byScrew;
-            air += state.Air;
-            peak = Vector256.Max(peak, _bowl - pressure);
+            holes += flows.Fuel - byScrew;
+            air += flows.Air;
+            peak = Vector256.Max(peak, _bowl - found);
+            (before, pressure) = (pressure, found);
         }
 
-        var mean = Vector256.Create(1.0 / signals.Steps);
+        var mean = Vector256.Create(1.0 / samples);
         return new IdleResult(screw * mean, holes * mean, air * mean, peak);
     }
 
@@ -91,14 +93,16 @@ internal sealed class IdleNetwork
     }
 
     // Root of inflow − outflow, which falls with the pressure in the passage: Newton kept inside a shrinking bracket.
-    private Vector256<double> Balance(Vector256<double> up, Vector256<double> down, Vector256<double> start, in IdlePorts ports)
+    private (Vector256<double> Pressure, IdleFlows Flows) Balance(
+        Vector256<double> up, Vector256<double> down, Vector256<double> start, in IdlePorts ports)
     {
         var low = Vector256.Min(Vector256.Min(up, down), Vector256.Min(_ambient, _bowl));
         var high = Vector256.Max(Vector256.Max(up, down), Vector256.Max(_ambient, _bowl));
         var p = Vector256.Min(Vector256.Max(start, low), high);
-        for (var k = 0; k < MaximumIterations; k++)
+        for (var k = 0; ; k++)
         {
-            var (excess, slope) = Residual(p, up, down, ports);
+            var flows = At(p, up, down, ports);
+            var (excess, slope) = flows.Excess(_densityRatio);
             var rising = Vector256.GreaterThan(excess, Vector256<double>.Zero);
             low = Vector256.ConditionalSelect(rising, p, low);
             high = Vector256.ConditionalSelect(rising, high, p);
@@ -106,19 +110,17 @@ internal sealed class IdleNetwork
             var inside = Vector256.GreaterThanOrEqual(next, low) & Vector256.LessThanOrEqual(next, high);
             next = Vector256.ConditionalSelect(inside, next, (low + high) * 0.5);
             var moved = Vector256.Abs(next - p);
-            p = next;
-            if (Vector256.LessThanAll(moved, Vector256.Create(PressureTolerance)))
+            if (k == MaximumIterations || Vector256.LessThanAll(moved, Vector256.Create(PressureTolerance)))
             {
-                break;
+                return (next, flows);
             }
-        }
 
-        return p;
+            p = next;
+        }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private (Vector256<double> Excess, Vector256<double> Slope) Residual(
-        Vector256<double> p, Vector256<double> up, Vector256<double> down, in IdlePorts ports)
+    private IdleFlows At(Vector256<double> p, Vector256<double> up, Vector256<double> down, in IdlePorts ports)
     {
         var zero = Vector256<double>.Zero;
         var (fuel, fuelSlope) = _jet.Flow(_bowl - p);
@@ -129,37 +131,15 @@ internal sealed class IdleNetwork
         var behindArea = (ports.Behind + ports.Screw) * _outletCoefficient;
         var enters = Vector256.GreaterThan(before.Flux, zero);
         var leaves = Vector256.GreaterThan(behind.Flux, zero);
-
-        var air = bleed.Flux * _bleedArea
-            + Vector256.ConditionalSelect(enters, before.Flux * beforeArea, zero)
-            - Vector256.ConditionalSelect(leaves, zero, behind.Flux * behindArea);
-        var airSlope = bleed.OnB * _bleedArea
-            + Vector256.ConditionalSelect(enters, before.OnB * beforeArea, zero)
-            - Vector256.ConditionalSelect(leaves, zero, behind.OnA * behindArea);
-        var outflow = Vector256.ConditionalSelect(leaves, behind.Flux * behindArea, zero)
-            - Vector256.ConditionalSelect(enters, zero, before.Flux * beforeArea);
-        var outSlope = Vector256.ConditionalSelect(leaves, behind.OnA * behindArea, zero)
-            - Vector256.ConditionalSelect(enters, zero, before.OnB * beforeArea);
-
-        // (17): a mixture passes an orifice as the geometric mean of its masses with and without the weight of the fuel
-        var heavy = air + fuel;
-        var light = air + fuel * _densityRatio;
-        var mixture = Vector256.Sqrt(Vector256.Max(heavy * light, Vector256.Create(1e-40)));
-        var mixtureSlope = ((airSlope - fuelSlope) * light + heavy * (airSlope - fuelSlope * _densityRatio)) / (mixture * 2.0);
-        return (mixture - outflow, mixtureSlope - outSlope);
-    }
-
-    private IdleFlows Evaluate(Vector256<double> p, Vector256<double> up, Vector256<double> down, in IdlePorts ports)
-    {
-        var zero = Vector256<double>.Zero;
-        var fuel = _jet.Flow(_bowl - p).Flow;
-        var before = _orifice.Between(up, _gasTemperature, p, _gasTemperature).Flux * ports.Before * _airCoefficient;
-        var behind = _orifice.Between(p, _gasTemperature, down, _gasTemperature).Flux * (ports.Behind + ports.Screw) * _outletCoefficient;
-        var bleed = _orifice.Between(_ambient, _gasTemperature, p, _gasTemperature).Flux * _bleedArea;
+        var (inward, inwardSlope) = (before.Flux * beforeArea, before.OnB * beforeArea);
+        var (outward, outwardSlope) = (behind.Flux * behindArea, behind.OnA * behindArea);
         return new IdleFlows(
             fuel,
-            Vector256.Max(bleed + Vector256.Max(before, zero) - Vector256.Max(-behind, zero), zero),
-            Vector256.Max(behind, zero),
-            Vector256.Max(-before, zero));
+            fuelSlope,
+            bleed.Flux * _bleedArea + Vector256.ConditionalSelect(enters, inward, zero) - Vector256.ConditionalSelect(leaves, zero, outward),
+            bleed.OnB * _bleedArea + Vector256.ConditionalSelect(enters, inwardSlope, zero) - Vector256.ConditionalSelect(leaves, zero, outwardSlope),
+            Vector256.ConditionalSelect(leaves, outward, zero),
+            Vector256.ConditionalSelect(enters, zero, -inward),
+            Vector256.ConditionalSelect(leaves, outwardSlope, zero) - Vector256.ConditionalSelect(enters, zero, inwardSlope));
     }
 }

@@ -50,14 +50,14 @@ internal readonly struct JetLanes
         return (flow, Vector256.ConditionalSelect(Vector256.GreaterThan(drop, Vector256<double>.Zero), slope, Vector256<double>.Zero));
     }
 
-    /// <summary>Pressure drop and its slope at a flow of zero or above.</summary>
+    /// <summary>Pressure drop and its slope at a flow either way.</summary>
     /// <param name="flow">kg/s.</param>
     /// <param name="ideal">Ideal velocity of the last call, m/s, for the small hump term; receives the new one.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal (Vector256<double> Drop, Vector256<double> Slope) Drop(Vector256<double> flow, ref Vector256<double> ideal)
     {
         var a = Vector256.Create(_inverseCoefficient) - Hump(ideal);
-        var v = flow / (_area * _density);
+        var v = Vector256.Abs(flow) / (_area * _density);
         var va = v * a;
         var root = Vector256.Sqrt(va * va + v * (4 * _viscous));
         var u = (va + root) * 0.5;
@@ -68,7 +68,8 @@ internal readonly struct JetLanes
             Vector256.GreaterThan(root, Vector256.Create(1e-12)),
             u * (a + (va * a + Vector256.Create(2 * _viscous)) / root),
             Vector256.Create(_viscous));
-        return (u * u * (_density / 2), slope * (0.5 / _area));
+        var drop = u * u * (_density / 2);
+        return (Vector256.ConditionalSelect(Vector256.LessThan(flow, Vector256<double>.Zero), -drop, drop), slope * (0.5 / _area));
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -8,26 +8,38 @@ namespace Tickover.Physics.Metering;
 
 /// <summary>
 /// Main circuit on the instantaneous depression: fuel column with inertia, air through corrector and uncovered holes,
-/// two-phase nozzle. docs/physics/metering.md (3) to (12). Four operating points at once.
+/// two-phase nozzle. docs/physics/metering.md (3) to (12) and (22). Four operating points at once.
 /// </summary>
 internal sealed class MainNetwork
 {
     private const double StandardGravity = 9.80665;       // m/s², exact
     private const double DriftDistribution = 1.2;         // Zuber and Findlay 1965, from memory: metering (9)
     private const double DriftVelocity = 0.25;            // m/s, bubbles in petrol, from memory
-    private const int AirIterations = 3;
-    private const int MaximumPasses = 24;
-    private const double LevelTolerance = 2e-5;           // m
-    private const double CycleTolerance = 1e-4;           // of the fuel column's own flow
-    private const double NoFuel = 1e-12;                  // kg/s
+    private const double SurfaceTension = 0.0216;         // N/m, petrol at 20 °C, from memory
+    private const int AirIterations = 2;                  // from the flow of the step before
+    private const int MaximumLevels = 30;
+    private const int MaximumPasses = 3;                  // at one level
+    private const int CoarseSteps = 90;                   // in a cycle, for the search
+    private const int FineSteps = 360;                    // in a cycle, for the answer
+    private const double CoarseTolerance = 3e-3;          // of the part of gas and of the flow
+    private const double FineTolerance = 3e-5;
+    private const double WellScale = 0.02;                // m of level for 1 of gas: equal weights
+    private const double NoFlow = 1e-9;                   // kg/s
+    private const double Forgetting = 0.02;               // least part of a start that a cycle forgets
 
     private readonly MainCircuit _main;
     private readonly EmulsionTube _tube;
     private readonly JetLanes _jet;
     private readonly double _lip;
+    private readonly double _film;                        // pressure across the surface that leaves the nozzle, Pa
+    private readonly double _weight;                      // of a metre of fuel, Pa/m
+    private readonly double _inverseBore;                 // metres of nozzle filled by a kilogram
     private readonly double _vent;
     private readonly double _fuelDensity;
     private readonly double _airDensity;
+    private readonly VoidSearch _gas = new();
+    private readonly LevelSearch _level;
+    private MainPass _pass;
     private readonly double _inverseInertance;
     private readonly double _nozzle;                      // 1 / (2 (Cd A)²), 1/m⁴
 
@@ -37,8 +49,12 @@ internal sealed class MainNetwork
         _tube = new EmulsionTube(_main);
         _jet = new JetLanes(_main.JetDiameterMetres, _main.JetLengthRatio, fuel);
         _lip = barrel.Float.LipHeightMetres;
+        _film = 4 * SurfaceTension / _main.NozzleDiameterMetres;                                           // (3)
         _vent = barrel.Float.VentPressureRisePascals;
         _fuelDensity = fuel.DensityKilogramsPerCubicMetre;
+        _weight = _fuelDensity * StandardGravity;
+        _level = new LevelSearch(-_main.WellDepthMetres, _vent / _weight);
+        _inverseBore = 1 / (_fuelDensity * Circle.Area(_main.NozzleDiameterMetres));
         _airDensity = ambient.DensityKilogramsPerCubicMetre;
         var column = Circle.Area(_main.ColumnDiameterMetres);
         _inverseInertance = column / _main.ColumnLengthMetres;
@@ -49,27 +65,15 @@ internal sealed class MainNetwork
     /// <summary>Finds the level that balances over the cycle, and the flows that go with it.</summary>
     /// <param name="depression">Depression in the auxiliary venturi at each step, Pa.</param>
     /// <param name="step">Length of a step, s.</param>
-    /// <param name="guess">Level to start from, m.</param>
-    internal MainResult Solve(Vector256<double>[] depression, Vector256<double> step, Vector256<double> guess)
+    /// <remarks>Starts from the answer of the call before, which should be of a neighbouring point.</remarks>
+    internal MainResult Solve(Vector256<double>[] depression, Vector256<double> step)
     {
-        var level = new LevelSearch(guess, -_main.WellDepthMetres, _vent / (_fuelDensity * StandardGravity));
-        var pass = default(MainPass);
-        var done = Vector256<double>.Zero;
-        for (var k = 0; k < MaximumPasses; k++)
-        {
-            var previous = pass;
-            var setting = Setting(level.Level, previous);
-            pass = Pass(depression, step, setting, previous);
-            done = level.Update(pass.Level, LevelTolerance)
-                & Vector256.LessThanOrEqual(Vector256.Abs(pass.End - pass.Start), pass.Fuel * CycleTolerance + Vector256.Create(NoFuel))
-                & Vector256.LessThanOrEqual(Vector256.Abs(pass.Air - previous.Air), pass.Air * CycleTolerance + Vector256.Create(NoFuel));
-            if (Vector256.EqualsAll(done.AsInt64(), Vector256<long>.AllBitsSet))
-            {
-                break;
-            }
-        }
-
-        return new MainResult(pass.Fuel, pass.Air, pass.Level, pass.PeakDrop, pass.MeanDrop, done);
+        _level.Open();
+        Search(new CycleSteps(depression, step, CoarseSteps), CoarseTolerance);
+        _level.Open();
+        var done = Search(new CycleSteps(depression, step, FineSteps), FineTolerance);
+        var flows = Vector256.GreaterThan(_pass.Fuel, Vector256<double>.Zero);
+        return new MainResult(_pass.Fuel, _pass.Air, _pass.Level & flows, _pass.PeakDrop & flows, _pass.MeanDrop & flows, done);
     }
 
     /// <summary>Whether every row of holes is uncovered at a level.</summary>
@@ -78,7 +82,40 @@ internal sealed class MainNetwork
     /// <summary>Ideal Reynolds number of the jet at a pressure drop.</summary>
     internal double Reynolds(double drop) => _jet.Reynolds(drop);
 
-    private MainSetting Setting(Vector256<double> level, in MainPass previous)
+    private Vector256<double> Search(in CycleSteps steps, double tolerance)
+    {
+        var done = Vector256<double>.Zero;
+        for (var k = 0; k < MaximumLevels && !Everywhere(done); k++)
+        {
+            var settled = Vector256<double>.Zero;
+            for (var i = 0; i < MaximumPasses && !Everywhere(settled); i++)
+            {
+                _pass = Pass(steps, Setting(_level.Level, _gas.Value), _pass);
+                settled = _gas.Update(Voids(_pass), i > 0, tolerance) & Periodic(_pass, tolerance);
+            }
+
+            done = _level.Update(_pass.Level, tolerance * WellScale) & settled;
+        }
+
+        return done;
+    }
+
+    private Vector256<double> Voids(in MainPass pass)                                                       // (9)
+    {
+        var gas = pass.Air / (_airDensity * _main.WellAreaSquareMetres);
+        var liquid = pass.Fuel / (_fuelDensity * _main.WellAreaSquareMetres);
+        return gas / ((gas + liquid) * DriftDistribution + Vector256.Create(DriftVelocity));
+    }
+
+    private static bool Everywhere(Vector256<double> mask) => Vector256.EqualsAll(mask.AsInt64(), Vector256<long>.AllBitsSet);
+
+    // Fuel that stays below the lip all through a cycle goes on falling to where it rests: nothing leaves, and that is the answer.
+    private static Vector256<double> Periodic(in MainPass pass, double tolerance) =>
+        Vector256.Equals(pass.Fuel, Vector256<double>.Zero)
+        | (Vector256.LessThanOrEqual(Vector256.Abs(pass.End - pass.Start), pass.Fuel * tolerance + Vector256.Create(NoFlow))
+            & Vector256.LessThanOrEqual(Vector256.Abs(pass.Sag - pass.StartSag), Vector256.Create(tolerance * WellScale)));
+
+    private MainSetting Setting(Vector256<double> level, Vector256<double> voids)
     {
         Span<double> area = stackalloc double[4];
         Span<double> height = stackalloc double[4];
@@ -87,10 +124,7 @@ internal sealed class MainNetwork
         for (var l = 0; l < 4; l++)
         {
             (area[l], height[l]) = _tube.At(level[l]);
-            var gas = previous.Air[l] / (_airDensity * _main.WellAreaSquareMetres);
-            var liquid = previous.Fuel[l] / (_fuelDensity * _main.WellAreaSquareMetres);
-            var voids = gas / (DriftDistribution * (gas + liquid) + DriftVelocity);              // (9)
-            column[l] = StandardGravity * _fuelDensity * (1 - voids) * (_lip - height[l]);
+            column[l] = StandardGravity * _fuelDensity * (1 - voids[l]) * (_lip - height[l]);
             corrector[l] = area[l] > 0 ? area[l] / _tube.CorrectorArea : 0;
         }
 
@@ -98,45 +132,50 @@ internal sealed class MainNetwork
         return new MainSetting(
             bleed * bleed * (2 * _airDensity),
             Vector256.Create<double>(column),
-            Vector256.Create<double>(height) * (_fuelDensity * StandardGravity),
+            Vector256.Create<double>(height) * _weight,
             Vector256.Create<double>(corrector) * Vector256.Create<double>(corrector));
     }
 
-    private MainPass Pass(Vector256<double>[] depression, Vector256<double> step, in MainSetting setting, in MainPass previous)
+    private MainPass Pass(in CycleSteps steps, in MainSetting setting, in MainPass previous)
     {
         var zero = Vector256<double>.Zero;
-        var fuel = previous.End;
-        var air = previous.EndAir;
-        var ideal = previous.EndIdeal;
-        var (sumFuel, sumAir, sumHead, sumDrop, peak) = (zero, zero, zero, zero, zero);
-        var n = depression.Length;
-        var next = depression[0];
-        for (var i = 0; i < n; i++)
+        var (one, half) = (Vector256<double>.One, steps.Seconds * 0.5);
+        var (start, startSag) = (previous.Next, previous.Sag);
+        var (fuel, air, ideal, sag) = (start, previous.EndAir, previous.EndIdeal, startSag);
+        var (lost, sumAir, sumCorrector, sumDrop, peak, memory) = (zero, zero, zero, zero, zero, one);
+        var push = Vector256.Create(_vent - _film) - setting.Column - setting.Foot;
+        foreach (var depression in steps.Depression)
         {
-            var now = next;
-            next = depression[i + 1 < n ? i + 1 : 0];
-            var middle = (now + next) * 0.5;
-            var network = Network(middle, fuel, air, setting);
+            var network = Network(depression - Vector256.Create(_film), Vector256.Max(fuel, zero), air, setting);
             air = network.Air;
             var (drop, dropSlope) = _jet.Drop(fuel, ref ideal);
-            var drive = Vector256.Create(_vent) + middle - setting.Column - setting.Foot - network.Loss;       // (8)
-            var rate = (drive - drop) * _inverseInertance;                                                     // (4)
-            var slope = (network.LossSlope + dropSlope) * _inverseInertance;
+            var rate = (push + depression + sag * _weight - network.Loss - drop) * _inverseInertance;          // (4), (8)
+            var slope = (Vector256.ConditionalSelect(Vector256.GreaterThan(fuel, zero), network.LossSlope, zero) + dropSlope)
+                * _inverseInertance * half;
 
-            // one-stage Rosenbrock of second order; fuel does not run back through the jet
-            var moved = fuel + step * rate / (Vector256<double>.One + step * slope * 0.5);
-            var resting = Vector256.LessThanOrEqual(fuel, zero);
-            sumHead += Vector256.ConditionalSelect(resting, Vector256.Max(drive, zero), drive) - network.AirDrop * setting.CorrectorShare;
-            sumFuel += fuel;
+            // one-stage Rosenbrock of second order: (12)
+            var moved = fuel + steps.Seconds * rate / (one + slope);
+            memory *= (one - slope) / (one + slope);
+
+            // (22): what passes the lip has left, what falls back has to be lifted again
+            var lifted = (fuel + moved) * half * _inverseBore - sag;
+            lost += Vector256.Max(lifted, zero);
+            sag = Vector256.Min(Vector256.Max(-lifted, zero), Vector256.Create(_lip));
             sumAir += air;
+            sumCorrector += network.AirDrop * setting.CorrectorShare;
             sumDrop += drop;
             peak = Vector256.Max(peak, drop);
-            fuel = Vector256.Max(moved, zero);
+            fuel = moved;
         }
 
-        var mean = Vector256.Create(1.0 / n);
-        var level = (Vector256.Create(_vent) - sumHead * mean) / (_fuelDensity * StandardGravity);             // (10)
-        return new MainPass(previous.End, fuel, air, ideal, sumFuel * mean, sumAir * mean, level, peak, sumDrop * mean);
+        var mean = Vector256.Create(1.0 / steps.Depression.Length);
+        var left = lost * mean / (steps.Seconds * _inverseBore);
+        var jet = Vector256.Max(sumDrop * mean, zero);
+        var level = (Vector256.Create(_vent) - jet + sumCorrector * mean) / _weight;                                            // (10)
+
+        // Newton on the start of the cycle: the next one starts where this one would have closed
+        var next = start + (fuel - start) / Vector256.Max(one - memory, Vector256.Create(Forgetting));
+        return new MainPass(start, fuel, next, startSag, sag, air, ideal, left, sumAir * mean, level, peak, jet);
     }
 
     // Air through the holes at the fuel flow of the moment: (5) to (7), Newton on a convex rising function.
