@@ -9,8 +9,8 @@ public sealed record AirSideSettings
     /// <summary>Below this speed the step is halved: a degree lasts long there against the filling of the port.</summary>
     public double FineBelowRpm { get; init; } = 2000;
 
-    /// <summary>Below this speed it is halved twice.</summary>
-    public double FinestBelowRpm { get; init; } = 1000;
+    /// <summary>Below this speed it is halved twice, where a barrel feeds one cylinder.</summary>
+    public double FinestBelowRpm { get; init; } = 1400;
 
     /// <summary>Largest change of any state from one cycle to the next, relative to its size, at which a point is left as periodic.</summary>
     public double Tolerance { get; init; } = 2e-5;

@@ -79,7 +79,8 @@ internal sealed class AirStrip
         }
     }
 
-    private int FirstLevel(double rpm) => rpm < _settings.FinestBelowRpm ? 2 : rpm < _settings.FineBelowRpm ? 1 : 0;
+    // one port behind a plate fills and rings faster than a volume that several share
+    private int FirstLevel(double rpm) => rpm < _settings.FinestBelowRpm && !_setting.Shared ? 2 : rpm < _settings.FineBelowRpm ? 1 : 0;
 
     private int Settle(GroupIntegrator integrator, LaneConditions lanes, CycleTotals totals, double[] worst)
     {
