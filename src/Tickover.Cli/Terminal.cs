@@ -1,4 +1,5 @@
 using System.Text;
+using Tickover.Reports.Mixture;
 
 namespace Tickover.Cli;
 
@@ -22,8 +23,8 @@ internal sealed record Terminal
     /// <summary>Columns to fill.</summary>
     public int Width { get; init; } = DefaultWidth;
 
-    /// <summary>Whether the data goes to a terminal that shows colours, and nobody has said NO_COLOR.</summary>
-    public bool Colour { get; init; }
+    /// <summary>The colours the data may have: none unless it goes to a terminal that shows them, and nobody has said NO_COLOR.</summary>
+    public TerminalColours Colours { get; init; }
 
     /// <summary>Whether progress can be overwritten in place.</summary>
     public bool ErrorIsTerminal { get; init; }
@@ -44,19 +45,24 @@ internal sealed record Terminal
             Error = new StreamWriter(Console.OpenStandardError(), utf8) { AutoFlush = true },
             Input = Console.OpenStandardInput,
             Width = Console.IsOutputRedirected ? DefaultWidth : WidthOfWindow(),
-            Colour = WantsColour(
-                Console.IsOutputRedirected, Environment.GetEnvironmentVariable("NO_COLOR"), Environment.GetEnvironmentVariable("TERM")),
+            Colours = ColoursFor(Console.IsOutputRedirected, Environment.GetEnvironmentVariable),
             ErrorIsTerminal = !Console.IsErrorRedirected,
         };
     }
 
-    /// <summary>Whether to colour (no-color.org: NO_COLOR counts when it is set and not empty).</summary>
+    /// <summary>What colours to use (no-color.org: NO_COLOR counts when it is set and not empty; COLORTERM tells of 24-bit colour).</summary>
     /// <param name="redirected">Whether the output is no terminal.</param>
-    /// <param name="noColor">The variable NO_COLOR.</param>
-    /// <param name="term">The variable TERM.</param>
-    /// <returns>Whether colours are shown.</returns>
-    public static bool WantsColour(bool redirected, string? noColor, string? term) =>
-        !redirected && string.IsNullOrEmpty(noColor) && term is not "dumb";
+    /// <param name="variable">A variable of the environment by its name.</param>
+    /// <returns>The colours.</returns>
+    public static TerminalColours ColoursFor(bool redirected, Func<string, string?> variable)
+    {
+        if (redirected || !string.IsNullOrEmpty(variable("NO_COLOR")) || variable("TERM") is "dumb")
+        {
+            return TerminalColours.None;
+        }
+
+        return variable("COLORTERM") is "truecolor" or "24bit" ? TerminalColours.TrueColour : TerminalColours.Palette256;
+    }
 
     /// <summary>Writes out what is still held back.</summary>
     public void Flush()

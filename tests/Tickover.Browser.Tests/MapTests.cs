@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using static Microsoft.Playwright.Assertions;
 
@@ -9,6 +10,8 @@ namespace Tickover.Browser.Tests;
 [Collection(typeof(OneBrowser))]
 public sealed class MapTests(Workshop workshop)
 {
+    private static readonly TimeSpan OneSecond = TimeSpan.FromSeconds(1);
+
     private const string Mixture = "/cars/osprey-v8/mixture";
 
     [Theory]
@@ -34,6 +37,9 @@ public sealed class MapTests(Workshop workshop)
         Assert.Equal((axes[5] + axes[6]) / 2, rpm, tolerance: 30);
         Assert.Equal(root * root, throttle, tolerance: 1);
         Assert.Equal(1, await page.Locator("#map [data-ring]:visible").CountAsync());
+        await Expect(page.Locator("svg.cross-section-picture").First).ToHaveAttributeAsync("aria-label", new Regex($"^λ over engine speed at {Tickover.Reports.Shown.Opening(throttle)} of throttle: ", RegexOptions.None, OneSecond));
+        await page.Locator(".working summary").ClickAsync();
+        await Expect(page.Locator(".working li").Last).ToContainTextAsync("Lambda");
     }
 
     [Fact]

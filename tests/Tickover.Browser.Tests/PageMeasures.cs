@@ -32,6 +32,17 @@ internal static class PageMeasures
           .map(([e, size]) => `${e.textContent.trim().slice(0, 40)}: ${size.toFixed(1)} px`)
         """);
 
+    /// <summary>Texts of pictures that reach over the picture's edge, and texts of the page that are wider than what holds them.</summary>
+    public static async Task<IReadOnlyList<string>> CutOffTextsAsync(IPage page) => await ListAsync(page, """
+        () => {
+          const pictures = [...document.querySelectorAll('svg[viewBox] text')].map(t => [t, t.getBoundingClientRect(), t.closest('svg[viewBox]').getBoundingClientRect()])
+            .filter(([, t, s]) => t.width > 0 && (t.left < s.left - 1 || t.right > s.right + 1 || t.top < s.top - 1 || t.bottom > s.bottom + 1));
+          const figures = [...document.querySelectorAll('.trio div, .trio b, .size, .part, .btn, h1, h2, h3')].filter(e => e.getBoundingClientRect().width > 1 && e.scrollWidth > e.clientWidth + 1 && getComputedStyle(e).display !== 'inline')
+            .map(e => [e, null, null]);
+          return [...pictures, ...figures].map(([e]) => `${e.tagName} ${e.textContent.trim().slice(0, 60)}`);
+        }
+        """);
+
     private static async Task<IReadOnlyList<string>> ListAsync(IPage page, string script)
     {
         var found = await page.EvaluateAsync<JsonElement>(script);

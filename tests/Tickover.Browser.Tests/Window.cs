@@ -7,15 +7,18 @@ namespace Tickover.Browser.Tests;
 public sealed class Window : IAsyncDisposable
 {
     private readonly IBrowserContext _context;
+    private readonly bool _runsScripts;
     private readonly ConcurrentQueue<string> _wrong = new();
 
     /// <summary>Watches a window.</summary>
     /// <param name="context">Its context.</param>
     /// <param name="page">Its page.</param>
     /// <param name="address">The only address it may ask anything of.</param>
-    public Window(IBrowserContext context, IPage page, string address)
+    /// <param name="scripts">Whether its pages run scripts.</param>
+    public Window(IBrowserContext context, IPage page, string address, Scripts scripts)
     {
         _context = context;
+        _runsScripts = scripts == Scripts.On;
         Page = page;
         page.Request += (_, request) =>
         {
@@ -38,12 +41,17 @@ public sealed class Window : IAsyncDisposable
     /// <summary>The page.</summary>
     public IPage Page { get; }
 
-    /// <summary>Goes to an address and waits until nothing is under way.</summary>
+    /// <summary>Goes to an address and waits until the page, its scripts and its letters are there.</summary>
     /// <param name="address">Address on the app.</param>
     /// <returns>The page.</returns>
     public async Task<IPage> GoAsync(string address)
     {
-        await Page.GotoAsync(address, new PageGotoOptions { WaitUntil = WaitUntilState.NetworkIdle });
+        await Page.GotoAsync(address, new PageGotoOptions { WaitUntil = WaitUntilState.Load });
+        if (_runsScripts)
+        {
+            await Page.EvaluateAsync("() => document.fonts.ready.then(() => true)");
+        }
+
         return Page;
     }
 

@@ -57,7 +57,7 @@ public sealed class Workshop : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
         });
         await context.AddCookiesAsync([new Cookie { Name = "tickover-theme", Value = theme, Url = Address }]);
-        return new Window(context, await context.NewPageAsync(), Address);
+        return new Window(context, await context.NewPageAsync(), Address, scripts);
     }
 
     /// <inheritdoc/>

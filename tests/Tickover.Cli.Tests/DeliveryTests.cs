@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text.Json;
+using Tickover.Reports.Mixture;
 
 namespace Tickover.Cli.Tests;
 
@@ -96,11 +98,32 @@ public sealed class DeliveryTests : IDisposable
     }
 
     [Theory]
-    [InlineData(false, null, "xterm", true)]
-    [InlineData(false, "", "xterm", true)]
-    [InlineData(false, "1", "xterm", false)]
-    [InlineData(true, null, "xterm", false)]
-    [InlineData(false, null, "dumb", false)]
-    public void Colour_is_for_terminals_whose_owner_wants_it(bool redirected, string? noColor, string term, bool expected) =>
-        Assert.Equal(expected, Terminal.WantsColour(redirected, noColor, term));
+    [InlineData(false, "TERM=xterm", TerminalColours.Palette256)]
+    [InlineData(false, "TERM=xterm NO_COLOR=", TerminalColours.Palette256)]
+    [InlineData(false, "TERM=xterm COLORTERM=truecolor", TerminalColours.TrueColour)]
+    [InlineData(false, "TERM=xterm COLORTERM=truecolor NO_COLOR=1", TerminalColours.None)]
+    [InlineData(true, "TERM=xterm COLORTERM=truecolor", TerminalColours.None)]
+    [InlineData(false, "TERM=dumb", TerminalColours.None)]
+    public void Colour_is_for_terminals_whose_owner_wants_it(bool redirected, string environment, TerminalColours expected)
+    {
+        var variables = environment.Split(' ').Select(v => v.Split('=')).ToDictionary(v => v[0], v => v[1], StringComparer.Ordinal);
+
+        Assert.Equal(expected, Terminal.ColoursFor(redirected, name => variables.GetValueOrDefault(name)));
+    }
+
+    [Fact]
+    public async Task A_map_on_a_terminal_has_colours_and_in_a_file_none()
+    {
+        using var output = new StringWriter(CultureInfo.InvariantCulture);
+        var terminal = new Terminal { Output = output, Error = TextWriter.Null, Input = () => Stream.Null, Colours = TerminalColours.TrueColour };
+        var file = Path.Combine(_folder, "map.txt");
+
+        await CommandLine.RunAsync(["mixture", Samples.Tern], terminal, CancellationToken.None);
+        await CommandLine.RunAsync(["mixture", Samples.Tern, "-o", file], terminal, CancellationToken.None);
+
+        Assert.Contains("\e[38;2;", output.ToString(), StringComparison.Ordinal);
+        var written = await File.ReadAllTextAsync(file);
+        Assert.DoesNotContain('\e', written);
+        Assert.Contains("+ too lean", written, StringComparison.Ordinal);
+    }
 }

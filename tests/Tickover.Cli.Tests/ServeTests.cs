@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Net;
 
 namespace Tickover.Cli.Tests;
@@ -26,6 +27,34 @@ public sealed class ServeTests : IDisposable
         Assert.Equal(ExitCode.Done, await running);
         Assert.True(Directory.Exists(Path.Combine(_folder, "cars")));
     }
+
+    [Fact]
+    public async Task Serve_prints_its_own_words_only_also_where_the_port_is_taken()
+    {
+        using var limit = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        using var first = Start("0");
+        var greeting = await first.StandardOutput.ReadLineAsync(limit.Token);
+        var port = greeting!.Split(':')[^1].Split('.')[0];
+
+        using var second = Start(port);
+        var complaint = await second.StandardError.ReadToEndAsync(limit.Token);
+        await second.WaitForExitAsync(limit.Token);
+        first.Kill();
+        var talk = await first.StandardError.ReadToEndAsync(limit.Token);
+
+        Assert.StartsWith("Tickover serves ", greeting, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.UnusableInput, second.ExitCode);
+        Assert.Equal($"Port {port} is taken by another program. Stop it or choose another with --port.", complaint.Trim());
+        Assert.Empty(talk);
+    }
+
+    private Process Start(string port) => Process.Start(new ProcessStartInfo("dotnet")
+    {
+        ArgumentList = { typeof(CommandLine).Assembly.Location, "serve", "--port", port, "--data", Path.Combine(_folder, $"cars-{port}") },
+        RedirectStandardOutput = true,
+        RedirectStandardError = true,
+        UseShellExecute = false,
+    })!;
 
     /// <summary>Waits for the line with the address.</summary>
     private sealed class Announcement : StringWriter

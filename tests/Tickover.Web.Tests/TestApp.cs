@@ -62,7 +62,8 @@ internal sealed class TestApp : IAsyncDisposable
     public async Task<HttpResponseMessage> PostFormAsync(string page, string action, params IReadOnlyList<(string Name, string Value)> fields)
     {
         var document = await PageAsync(page, await StatusAsync(page));
-        var form = document.Forms.First(f => string.Equals(f.GetAttribute("action"), action, StringComparison.Ordinal));
+        var form = document.Forms.First(f => string.Equals(f.GetAttribute("action"), action, StringComparison.Ordinal)
+            && fields.All(given => f.QuerySelector($"[name='{given.Name}']") is not null));
         var values = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var input in form.QuerySelectorAll("input[name]:not([type=file]), textarea[name]"))
         {

@@ -84,7 +84,7 @@ internal sealed class MixtureCommand : ExampledCommand
         var result = await Progress.ShowAsync(_terminal, doing, token => Compute(asked, token), TimeProvider.System, cancellation);
         var text = parsed.GetValue(_json) ? MixtureJson.Text(result)
             : parsed.GetValue(_csv) ? MixtureCsv.Text(result)
-            : new MixtureText(_terminal.Width).Text(result);
+            : new MixtureText(_terminal.Width, _delivery.Colours(parsed)).Text(result);
         return _delivery.Give(parsed, text, cancellation);
     }
 

@@ -12,11 +12,13 @@ internal sealed class ServeCommand : ExampledCommand
 {
     private const int LargestPort = 65_535;
 
-    // The host's own greetings are talk for developers; what goes wrong still comes, on the error stream.
+    // The host's own greetings are talk for developers; what goes wrong still comes, on the error stream. A start that fails is
+    // told in our own words below; the host would add a stack trace to it.
     private static readonly string[] QuietHost =
     [
         "--Logging:LogLevel:Default=Warning",
         "--Logging:LogLevel:Microsoft.Hosting.Lifetime=Warning",
+        "--Logging:LogLevel:Microsoft.Extensions.Hosting=Critical",
         "--Logging:LogLevel:Microsoft.AspNetCore.DataProtection=Error",
         "--Logging:Console:LogToStandardErrorThreshold=Trace",
     ];

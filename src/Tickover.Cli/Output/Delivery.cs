@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using Tickover.Reports.Mixture;
 
 namespace Tickover.Cli.Output;
 
@@ -17,10 +18,10 @@ internal sealed class Delivery(Terminal terminal)
     /// <param name="command">The command.</param>
     public void AddTo(Command command) => command.Add(_file);
 
-    /// <summary>Whether the data goes to the terminal and may be coloured.</summary>
+    /// <summary>The colours the data may have: a file is read later and elsewhere, whatever this terminal shows.</summary>
     /// <param name="parsed">The command line.</param>
-    /// <returns>Whether to colour.</returns>
-    public bool Coloured(ParseResult parsed) => terminal.Colour && parsed.GetValue(_file) is null;
+    /// <returns>The colours.</returns>
+    public TerminalColours Colours(ParseResult parsed) => parsed.GetValue(_file) is null ? terminal.Colours : TerminalColours.None;
 
     /// <summary>Hands the text over.</summary>
     /// <param name="parsed">The command line.</param>

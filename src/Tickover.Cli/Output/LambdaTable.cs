@@ -39,11 +39,11 @@ internal sealed class LambdaTable(MixtureMap map, int number, int width)
         var text = new StringBuilder();
         for (var j = openings.Count - 1; j >= 0; j--)
         {
-            text.Append((openings[j].ToString("0.0", CultureInfo.InvariantCulture) + "°").PadLeft(HeadingWidth));
+            text.Append((openings[j].ToString("0.0", CultureInfo.InvariantCulture) + "°").PadLeft(HeadingWidth - 1) + " ");
             text.AppendLine(string.Concat(shown.Select(i => cell(i, j))).TrimEnd());
         }
 
-        text.Append($"{heading} rpm".PadLeft(HeadingWidth));
+        text.Append($"{heading} rpm".PadLeft(HeadingWidth - 1) + " ");
         text.AppendLine(string.Concat(shown.Select(i => speeds[i].ToString("0", CultureInfo.InvariantCulture).PadLeft(CellWidth - 1) + " ")).TrimEnd());
         if (Stride > 1)
         {
@@ -67,7 +67,7 @@ internal sealed class LambdaTable(MixtureMap map, int number, int width)
     }
 
     private static string Change(BarrelPoint before, BarrelPoint after) =>
-        ((before.Validity | after.Validity) & (PointValidity.NoFuel | PointValidity.NoAir | PointValidity.NotSettled)) != PointValidity.Inside
+        ((before.Validity | after.Validity) & NoAnswer) != PointValidity.Inside
             ? ".".PadLeft(CellWidth - 1) + " "
             : (after.Lambda - before.Lambda).ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture).PadLeft(CellWidth - 1) + " ";
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Tickover.Reports.Mixture;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Mixture;
 
@@ -7,8 +8,11 @@ namespace Tickover.Cli.Output;
 
 /// <summary>The map as a person reads it: the verdict, a small map, a table.</summary>
 /// <param name="width">Columns to fill.</param>
-internal sealed class MixtureText(int width)
+/// <param name="colours">Colours of the small map.</param>
+internal sealed class MixtureText(int width, TerminalColours colours)
 {
+    // Of fewer speeds or openings the table alone is the better picture.
+    private const int FewestForPicture = 6;
     private const double Percent = 100;
 
     /// <summary>Writes it.</summary>
@@ -31,11 +35,11 @@ internal sealed class MixtureText(int width)
         return text.ToString();
     }
 
-    private static string Furthest(FurthestPoint point) => point.Beyond == 0
+    private static string LookFirst(FurthestPoint point) => point.Beyond == 0
         ? "Within target wherever the engine runs."
         : string.Create(
             CultureInfo.InvariantCulture,
-            $"Furthest from target: {Math.Abs(point.Beyond):0.00} too {(point.Beyond > 0 ? "lean" : "rich")}, at {point.SpeedRpm:0} rpm and {point.ThrottleDegrees:0.0}°.");
+            $"Look first round {point.SpeedRpm:0} rpm and {point.ThrottleDegrees:0.0}°: {Math.Abs(point.Beyond):0.00} too {(point.Beyond > 0 ? "lean" : "rich")} there.");
 
     private void Append(StringBuilder text, MixtureResult result, IReadOnlyList<int> group)
     {
@@ -55,7 +59,12 @@ internal sealed class MixtureText(int width)
     private void AppendMap(StringBuilder text, string title, MixtureMap map, int number)
     {
         text.AppendLine().AppendLine(title);
+        if (map.Grid.SpeedsRpm.Count >= FewestForPicture && map.Grid.ThrottleDegrees.Count >= FewestForPicture)
+        {
+            text.Append(TerminalMap.Picture(map, number, width, colours)).AppendLine();
+        }
+
         text.Append(new LambdaTable(map, number, width).Text());
-        WrappedText.Append(text, width, string.Empty, Furthest(FurthestPoint.Of(map, number)));
+        WrappedText.Append(text, width, string.Empty, LookFirst(FurthestPoint.Of(map, number)));
     }
 }

@@ -18,6 +18,9 @@ internal interface IDrawing
     /// <summary>One line of text; the point is on its baseline.</summary>
     void Text(string text, ChartPoint at, Lettering lettering);
 
+    /// <summary>Keeps a place for marks that come later, such as the ring of a tap: over what is drawn so far, under the words that follow.</summary>
+    void MarksHere();
+
     /// <summary>Everything until the result is disposed shows inside these areas only.</summary>
     IDisposable ClippedTo(IReadOnlyList<Polyline> areas);
 

@@ -88,6 +88,8 @@ internal sealed class SvgDrawing : IDrawing
         _body.Append('>').Escaped(text).Append("</text>\n");
     }
 
+    public void MarksHere() => _body.Append("<g class=\"marks\"></g>");
+
     public IDisposable ClippedTo(IReadOnlyList<Polyline> areas)
     {
         var id = string.Create(CultureInfo.InvariantCulture, $"{_prefix}-clip{++_clips}");

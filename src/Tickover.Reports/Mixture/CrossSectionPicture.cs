@@ -6,7 +6,7 @@ namespace Tickover.Reports.Mixture;
 public static class CrossSectionPicture
 {
     // λ outside these is off the picture, 1
-    private const double RichestShown = 0.6;
+    private const double RichestShown = 0.5;
     private const double LeanestShown = 1.5;
     private const double Margin = 0.02;
 

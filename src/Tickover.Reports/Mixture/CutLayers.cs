@@ -94,13 +94,14 @@ internal sealed class CutLayers(IDrawing drawing, CutFrame frame, IReadOnlyList<
 
     private void Names()
     {
-        NameOnLine("fitted", Paint.Ink, s => s.Fitted, above: -1);
+        // Of two lines the upper has its name above it and the lower below
+        NameOnLine("fitted", Paint.Ink, s => s.Fitted, s => s.Trial > s.Fitted ? 1 : -1);
         if (view.Trial is not null)
         {
-            NameOnLine("trial", Paint.Mark, s => s.Trial, above: 1);
+            NameOnLine("trial", Paint.Mark, s => s.Trial, s => s.Trial > s.Fitted ? -1 : 1);
         }
 
-        NameOnLine("target", Paint.Ink2, s => (s.Target.Richest + s.Target.Leanest) / 2, above: 0);
+        NameOnLine("target", Paint.Ink2, s => (s.Target.Richest + s.Target.Leanest) / 2, _ => 0);
         var lettering = new Lettering { Paint = Paint.Ink2 };
         foreach (var run in Split(samples, (a, b) => a.Feeding == b.Feeding && a.Why == b.Why))
         {
@@ -114,12 +115,12 @@ internal sealed class CutLayers(IDrawing drawing, CutFrame frame, IReadOnlyList<
         }
     }
 
-    private void NameOnLine(string name, Paint paint, Func<CutSample, double?> value, int above)
+    private void NameOnLine(string name, Paint paint, Func<CutSample, double?> value, Func<CutSample, int> side)
     {
         var lettering = new Lettering { Size = 15, Bold = true, Paint = paint, Halo = Paint.Surface };
         foreach (var sample in samples.Reverse().Where(s => value(s) is not null))
         {
-            var place = new ChartPoint(frame.Along.ToPlace(sample.Along), frame.Lambda.ToPlace(value(sample)!.Value) + above * 14);
+            var place = new ChartPoint(frame.Along.ToPlace(sample.Along), frame.Lambda.ToPlace(value(sample)!.Value) + side(sample) * 14);
             var box = Box.Around(place, lettering.WidthOf(name) + 4, 18);
             if (_board.TryTake(box))
             {

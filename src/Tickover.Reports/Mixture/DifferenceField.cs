@@ -24,7 +24,9 @@ internal sealed class DifferenceField
         Trial = new MapField(view.Trial, view.Trial.ForBarrel(view.BarrelNumber), frame);
         Change = Fitted.Lambda.Map((i, j) => Trial.Lambda.Values[i, j] - Fitted.Lambda.Values[i, j]);
         Answers = Fitted.Answers.Map((i, j) => Math.Min(Fitted.Answers.Values[i, j], Trial.Answers.Values[i, j]));
-        AnswerArea = ContourTracer.Areas(Answers, 0);
+        Area = new MapArea(
+            Fitted.Runs.Map((i, j) => Math.Min(Fitted.Runs.Values[i, j], Trial.Runs.Values[i, j])),
+            Fitted.Unsettled.Map((i, j) => Math.Max(Fitted.Unsettled.Values[i, j], Trial.Unsettled.Values[i, j])));
         var (least, most) = (0.0, 0.0);
         for (var i = 0; i < Change.Columns; i++)
         {
@@ -50,7 +52,8 @@ internal sealed class DifferenceField
 
     internal Field Answers { get; }
 
-    internal IReadOnlyList<Polyline> AnswerArea { get; }
+    /// <summary>Outlines of where both run, and of what did not settle in either.</summary>
+    internal MapArea Area { get; }
 
     /// <summary>The change at which the colours reach their ends.</summary>
     internal double Reach { get; }

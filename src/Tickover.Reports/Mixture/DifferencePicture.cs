@@ -54,7 +54,8 @@ public static class DifferencePicture
         var labels = new MapLabels(drawing, frame, view.Size);
         MapAxes.Ground(drawing, frame);
         var contours = Coloured(drawing, field);
-        MapAxes.Outline(drawing, field.AnswerArea, frame);
+        MapAxes.Outline(drawing, field.Area.Outline, frame);
+        drawing.MarksHere();
         if (view.Tapped is { } tapped)
         {
             labels.Keep(frame.Place(tapped), MapMarks.RingRadius);
@@ -69,13 +70,13 @@ public static class DifferencePicture
 
     private static List<(double Level, Polyline Line)> Coloured(IDrawing drawing, DifferenceField field)
     {
-        if (field.AnswerArea.Count == 0)
+        if (field.Area.Outline.Count == 0)
         {
             return [];
         }
 
-        using var clip = drawing.ClippedTo(Simplification.Simplify(field.AnswerArea, Tolerance));
-        drawing.Path(Simplification.Simplify(field.AnswerArea, Tolerance), Look.Filled(Diverging.PaintAt(-1)));
+        using var clip = drawing.ClippedTo(field.Area.Outline);
+        drawing.Path(field.Area.Outline, Look.Filled(Diverging.PaintAt(-1)));
         var tracer = new ContourTracer(ContourTracer.Enclosed(field.Change));
         for (var band = 1; band < Bands; band++)
         {
@@ -95,6 +96,7 @@ public static class DifferencePicture
         }
 
         Earlier(drawing, field.Fitted.TooLean);
+        field.Area.DrawPatches(drawing);
         return contours;
     }
 

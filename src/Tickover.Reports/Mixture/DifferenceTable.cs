@@ -38,7 +38,8 @@ internal static class DifferenceTable
             .. Enumerable.Range(0, grid.SpeedsRpm.Count).Select(i => Cell(fitted[i, j], trial[i, j])),
         ]);
         return new PictureTable(
-            $"Barrel {view.BarrelNumber}: change of λ, trial less fitted", ["Throttle", .. grid.SpeedsRpm.Select(Shown.SpeedWithUnit)], [.. rows]);
+            $"Barrel {view.BarrelNumber}: change of λ, trial less fitted, over engine speed in rpm, across, and throttle opening, down",
+            ["Throttle", .. grid.SpeedsRpm.Select(Shown.Speed)], [.. rows]);
     }
 
     private static string Cell(BarrelPoint fitted, BarrelPoint trial) =>

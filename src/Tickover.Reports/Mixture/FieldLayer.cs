@@ -17,18 +17,19 @@ internal static class FieldLayer
     /// <summary>Draws the field and gives back its contours for their figures.</summary>
     internal static IReadOnlyList<(double Level, Polyline Line)> Draw(IDrawing drawing, MapField field, LambdaScale scale)
     {
-        if (field.AnswerArea.Count == 0)
+        if (field.Area.Outline.Count == 0)
         {
             return [];
         }
 
-        using var clip = drawing.ClippedTo(Simplification.Simplify(field.AnswerArea, LineTolerance));
-        drawing.Path(Simplification.Simplify(field.AnswerArea, LineTolerance), Look.Filled(Cividis.PaintAt(0)));
+        using var clip = drawing.ClippedTo(field.Area.Outline);
+        drawing.Path(field.Area.Outline, Look.Filled(Cividis.PaintAt(0)));
         Fill(drawing, field.Lambda, level => scale.Richest + level * (scale.Leanest - scale.Richest));
         var contours = Contours(drawing, field.Lambda, scale);
         Edge(drawing, field.TooLean, Hatch.Lean);
         Edge(drawing, field.TooRich, Hatch.Rich);
         HandOvers(drawing, field.Feeding.HandOvers());
+        field.Area.DrawPatches(drawing);
         return contours;
     }
 

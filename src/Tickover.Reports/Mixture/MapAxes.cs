@@ -11,9 +11,8 @@ internal static class MapAxes
     internal static void Ground(IDrawing drawing, MapFrame frame) =>
         drawing.Plate(frame.Plot, 0, Look.Filled(Paint.Hatched(Hatch.NoAnswer)));
 
-    internal static void Outline(IDrawing drawing, IReadOnlyList<Polyline> answerArea, MapFrame frame)
+    internal static void Outline(IDrawing drawing, IReadOnlyList<Polyline> edges, MapFrame frame)
     {
-        var edges = Simplification.Simplify(answerArea, 0.1);
         drawing.Path(edges, new Look { Stroke = Paint.Ink });
         if (edges.Count == 0)
         {

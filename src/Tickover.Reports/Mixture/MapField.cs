@@ -30,7 +30,9 @@ internal sealed class MapField
             Refinement.Even(frame.Plot.Left, frame.Plot.Right, places.Columns),
             Refinement.Even(frame.Plot.Top, frame.Plot.Bottom, places.Rows),
             new double[places.Columns, places.Rows]);
-        Lambda = Refinement.Refine(Refinement.WithoutGaps(coarse.Figure(KeptLambda)), fine.Xs, fine.Ys);
+        // What did not settle is no figure: its neighbours carry the field across
+        Lambda = Refinement.Refine(
+            Refinement.WithoutGaps(coarse.Figure(p => p.Validity.HasFlag(PointValidity.NotSettled) ? double.NaN : KeptLambda(p))), fine.Xs, fine.Ys);
         var targets = fine.Ys.Select(y => MixtureTargets.At(Math.Max(0, frame.Opening.ToValue(y)))).ToArray();
         TooLean = Lambda.Map((i, j) => Lambda.Values[i, j] - targets[j].Leanest);
         TooRich = Lambda.Map((i, j) => targets[j].Richest - Lambda.Values[i, j]);
@@ -39,8 +41,10 @@ internal sealed class MapField
             _reasons.Add((reason, SmoothFlag.Refine(coarse.Flag(reason.Flag), coarse.Indicator(reason.Flag), fine)));
         }
 
-        Answers = fine.Map((i, j) => -_reasons.Select(r => r.Field.Values[i, j]).DefaultIfEmpty(-1).Max());
-        AnswerArea = ContourTracer.Areas(Answers, 0);
+        Answers = fine.Map((i, j) => -Worst(i, j, _ => true));
+        Runs = fine.Map((i, j) => -Worst(i, j, r => r.Flag != PointValidity.NotSettled));
+        Unsettled = fine.Map((i, j) => Worst(i, j, r => r.Flag == PointValidity.NotSettled));
+        Area = new MapArea(Runs, Unsettled);
         _feeding = new Lazy<FeedingField>(() => new FeedingField(coarse, fine));
     }
 
@@ -54,8 +58,14 @@ internal sealed class MapField
     /// <summary>Zero or above where there is an answer.</summary>
     internal Field Answers { get; }
 
-    /// <summary>Outlines of where there is an answer.</summary>
-    internal IReadOnlyList<Polyline> AnswerArea { get; }
+    /// <summary>Zero or above where the engine runs. What did not settle is part of it: a gap in the answers is no border of the engine.</summary>
+    internal Field Runs { get; }
+
+    /// <summary>Above zero where the computation did not settle.</summary>
+    internal Field Unsettled { get; }
+
+    /// <summary>Outlines of where it runs and of what did not settle.</summary>
+    internal MapArea Area { get; }
 
     /// <summary>λ over the leanest target: zero or above where too lean.</summary>
     internal Field TooLean { get; }
@@ -75,6 +85,17 @@ internal sealed class MapField
 
     /// <summary>The reason at a fine place; null where there is an answer.</summary>
     internal NoAnswer? Why(int i, int j) => _reasons.Find(r => r.Field.Values[i, j] > 0).Reason;
+
+    private double Worst(int i, int j, Func<NoAnswer, bool> counts)
+    {
+        var worst = -1.0;
+        foreach (var (reason, field) in _reasons)
+        {
+            worst = counts(reason) ? Math.Max(worst, field.Values[i, j]) : worst;
+        }
+
+        return worst;
+    }
 
     /// <summary>The reason at any place; null where there is an answer.</summary>
     internal NoAnswer? Why(ChartPoint place) => _reasons.Find(r => r.Field.At(place) > 0).Reason;

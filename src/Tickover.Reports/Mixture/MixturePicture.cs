@@ -53,7 +53,8 @@ public static class MixturePicture
         var labels = new MapLabels(drawing, frame, view.Size);
         MapAxes.Ground(drawing, frame);
         var contours = FieldLayer.Draw(drawing, field, scale);
-        MapAxes.Outline(drawing, field.AnswerArea, frame);
+        MapAxes.Outline(drawing, field.Area.Outline, frame);
+        drawing.MarksHere();
         if (view.Tapped is { } tapped)
         {
             labels.Keep(frame.Place(tapped), MapMarks.RingRadius);

@@ -9,7 +9,7 @@ internal static class MixtureTable
     {
         var grid = map.Grid;
         var columns = new List<string> { "Throttle" };
-        columns.AddRange(grid.SpeedsRpm.Select(Shown.SpeedWithUnit));
+        columns.AddRange(grid.SpeedsRpm.Select(Shown.Speed));
         var rows = new List<IReadOnlyList<string>>();
         // Wide open on top, as on the drawing
         for (var j = grid.ThrottleDegrees.Count - 1; j >= 0; j--)
@@ -23,7 +23,7 @@ internal static class MixtureTable
             rows.Add(row);
         }
 
-        return new PictureTable($"{MixtureSentence.Barrels(barrel)}: λ over engine speed and throttle opening", columns, rows);
+        return new PictureTable($"{MixtureSentence.Barrels(barrel)}: λ over engine speed in rpm, across, and throttle opening, down", columns, rows);
     }
 
     /// <summary>λ and whether it is outside the target, or why there is none.</summary>

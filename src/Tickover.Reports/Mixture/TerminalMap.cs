@@ -29,11 +29,36 @@ public static class TerminalMap
     {
         ArgumentNullException.ThrowIfNull(map);
         var barrel = map.ForBarrel(barrelNumber);
+        var text = new StringBuilder();
+        text.Append(Sentence(map, barrelNumber)).Append("\n\n").Append(Picture(map, barrelNumber, width, colours)).Append('\n');
+        TerminalTable.Append(text, map, barrel, Math.Max(width, AxisWidth + NarrowestMap));
+        return text.ToString();
+    }
+
+    /// <summary>The map in one sentence, as over the picture.</summary>
+    /// <param name="map">The map.</param>
+    /// <param name="barrelNumber">The barrel, from 1.</param>
+    /// <returns>Such as "Barrels 1 to 8. Too lean, 2,000 to 3,500 rpm, light throttle."</returns>
+    public static string Sentence(MixtureMap map, int barrelNumber)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        return MixtureSentence.For(map, map.ForBarrel(barrelNumber), null);
+    }
+
+    /// <summary>The picture of characters alone, with its axes and its legend.</summary>
+    /// <param name="map">The map.</param>
+    /// <param name="barrelNumber">The barrel, from 1.</param>
+    /// <param name="width">Width of the terminal in characters; 30 or more, less is taken as 30.</param>
+    /// <param name="colours">What colours it takes.</param>
+    /// <returns>Lines ended by a line feed; escape sequences only where colours are taken.</returns>
+    public static string Picture(MixtureMap map, int barrelNumber, int width, TerminalColours colours)
+    {
+        ArgumentNullException.ThrowIfNull(map);
+        var barrel = map.ForBarrel(barrelNumber);
         var scale = LambdaScale.For(barrel);
         var columns = Math.Clamp(width - AxisWidth, NarrowestMap, WidestMap);
         var lines = Math.Clamp(columns / ColumnsALine, 8, 18);
         var text = new StringBuilder();
-        text.Append(MixtureSentence.For(map, barrel, null)).Append("\n\n");
         var cells = new TerminalCells(map, barrel, columns, 2 * lines);
         for (var line = 0; line < lines; line++)
         {
@@ -48,8 +73,6 @@ public static class TerminalMap
 
         text.Append(' ', AxisWidth).Append(cells.SpeedAxis()).Append('\n');
         Legend(text, scale, colours, cells.Reasons);
-        text.Append('\n');
-        TerminalTable.Append(text, map, barrel, Math.Max(width, AxisWidth + NarrowestMap));
         return text.ToString();
     }
 
@@ -98,8 +121,8 @@ public static class TerminalMap
             text.Append(TerminalPaint.Reset).Append(" lean ").Append(Shown.Lambda(scale.Leanest)).Append('\n');
         }
 
-        text.Append(colours == TerminalColours.None ? "· within the target   " : "").Append("+ too lean   - too rich");
-        var why = string.Join("; ", reasons.Select(r => char.ToLowerInvariant(r.Words[0]) + r.Words[1..]));
-        text.Append(why.Length > 0 ? $"   / no answer: {why}\n" : "\n");
+        text.Append(colours == TerminalColours.None ? "· within the target   " : "").Append("+ too lean   - too rich\n");
+        var why = string.Join(", ", reasons.Select(r => char.ToLowerInvariant(r.ShortWords[0]) + r.ShortWords[1..]));
+        text.Append(why.Length > 0 ? $"/ no answer: {why}\n" : "");
     }
 }

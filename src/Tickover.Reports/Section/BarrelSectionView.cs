@@ -25,8 +25,8 @@ public sealed record BarrelSectionView
     /// <summary>Key of the part chosen, such as <c>barrel.mainJet</c>; null for none.</summary>
     public string? SelectedKey { get; init; }
 
-    /// <summary>Sizes on trial by key, as shown, such as "55"; the drawing then says "50 → 55".</summary>
-    public IReadOnlyDictionary<string, string> TrialSizes { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+    /// <summary>The car as it would be; null for no trial. It is drawn instead, and what differs says "50 → 55".</summary>
+    public Car? Trial { get; init; }
 
     /// <summary>Where choosing a part leads, by its key; null leaves that to the page's script.</summary>
     public Func<string, string>? PartAddress { get; init; }
@@ -34,7 +34,13 @@ public sealed record BarrelSectionView
     /// <summary>Begins every id in the drawing; must differ between drawings on one page. Letters, digits, hyphens.</summary>
     public string IdPrefix { get; init; } = "section";
 
-    internal CarBarrel Barrel =>
-        Car.Barrels.FirstOrDefault(b => b.Number == BarrelNumber)
-        ?? throw new InvalidOperationException($"The car has barrels 1 to {Car.Barrels.Count}, not {BarrelNumber}.");
+    /// <summary>The barrel as fitted.</summary>
+    internal CarBarrel Fitted => Find(Car);
+
+    /// <summary>The barrel drawn: on trial where there is one.</summary>
+    internal CarBarrel Barrel => Find(Trial ?? Car);
+
+    private CarBarrel Find(Car car) =>
+        car.Barrels.FirstOrDefault(b => b.Number == BarrelNumber)
+        ?? throw new InvalidOperationException($"The car has barrels 1 to {car.Barrels.Count}, not {BarrelNumber}.");
 }

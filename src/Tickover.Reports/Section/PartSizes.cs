@@ -5,6 +5,8 @@ namespace Tickover.Reports.Section;
 /// <summary>Names and sizes of the parts, as the drawing and the list below it show them.</summary>
 internal static class PartSizes
 {
+    private const string Blanks = " \u202F";
+
     private static readonly (string Key, string Name)[] Figured =
     [
         (PartKeys.AirCorrector, "Air corrector"),
@@ -21,17 +23,12 @@ internal static class PartSizes
         (PartKeys.ScrewTurns, "Mixture screw"),
     ];
 
-    internal static IReadOnlyList<SectionPart> For(BarrelSectionView view)
-    {
-        var barrel = view.Barrel;
-        return
-        [
-            .. Figured.Select((part, index) => new SectionPart(
-                part.Key, index + 1, part.Name,
-                view.TrialSizes.TryGetValue(part.Key, out var trial) ? $"{Size(barrel, part.Key)} → {trial}" : Size(barrel, part.Key),
-                string.Equals(view.SelectedKey, part.Key, StringComparison.Ordinal))),
-        ];
-    }
+    internal static IReadOnlyList<SectionPart> For(BarrelSectionView view) =>
+    [
+        .. Figured.Select((part, index) => new SectionPart(
+            part.Key, index + 1, part.Name, Changed(Size(view.Fitted, part.Key), Size(view.Barrel, part.Key)),
+            string.Equals(view.SelectedKey, part.Key, StringComparison.Ordinal))),
+    ];
 
     /// <summary>A figure's value in SI; null where the car has none.</summary>
     internal static double? Si(CarBarrel barrel, string key) =>
@@ -50,6 +47,20 @@ internal static class PartSizes
         PartKeys.ScrewTurns => $"{Shown.Turns(value)} out",
         _ => value > 0 ? Shown.Jet(value) : Shown.Nothing,
     };
+
+    // The unit once, behind the second figure: "36 → 34 mm"
+    private static string Changed(string fitted, string drawn)
+    {
+        if (string.Equals(fitted, drawn, StringComparison.Ordinal))
+        {
+            return fitted;
+        }
+
+        var at = drawn.AsSpan().LastIndexOfAny(Blanks);
+        var unit = at >= 0 ? drawn[at..] : string.Empty;
+        var number = unit.Length > 0 && fitted.EndsWith(unit, StringComparison.Ordinal) ? fitted[..^unit.Length] : fitted;
+        return $"{number} → {drawn}";
+    }
 
     private static string Counted(int count, string one, string more) =>
         count == 0 ? Shown.Nothing : $"{count} {(count == 1 ? one : more)}";

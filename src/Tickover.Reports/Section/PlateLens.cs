@@ -39,7 +39,7 @@ internal static class PlateLens
         }
 
         drawing.Circle(Centre, Radius, Look.Line(Paint.Ink, 2));
-        drawing.Text("plate's edge at the holes, ×4", new ChartPoint(Left + 8, Centre.Y + Radius + 22), new Lettering { Size = 15, Anchor = Anchor.Start, Paint = Paint.Ink2 });
+        drawing.Text("plate's edge at the holes, ×4", new ChartPoint(Left + 4, Centre.Y + Radius + 22), new Lettering { Size = 16, Anchor = Anchor.Start, Paint = Paint.Ink2 });
     }
 
     private static double Middle(SectionGeometry at, CarBarrel barrel)

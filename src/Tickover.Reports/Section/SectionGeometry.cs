@@ -5,10 +5,10 @@ namespace Tickover.Reports.Section;
 /// <summary>Where everything lies on the drawing. Bore, choke, plate and progression holes are to one scale; the well's heights to another.</summary>
 internal sealed class SectionGeometry
 {
-    // Shown 772 px wide, so a unit is 0.953 px and 15 units are 14 px
-    internal const double Left = -18;
+    // Shown 772 px wide, so a unit is 0.896 px and 16 units are 14 px; room on the right for "3.5 → 4.5 mm" on trial
+    internal const double Left = -30;
     internal const double Top = 32;
-    internal const double Width = 810;
+    internal const double Width = 862;
     internal const double Height = 580;
     internal const double BoreCentre = 446;
     internal const double BoreHalf = 80;

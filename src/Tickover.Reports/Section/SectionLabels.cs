@@ -8,8 +8,8 @@ internal static class SectionLabels
 {
     private const double RightX = 692;
     private const double LeftX = 236;
-    // Shown at 0.953 of its units: 51 becomes 48 px
-    private const double TouchSize = 51;
+    // Shown at 0.896 of its units: 54 becomes 48 px
+    private const double TouchSize = 54;
 
     // Number on the phone's drawing, which is shown at 366 / 640 of its units: 26 becomes 15 px
     private const double NumberRadius = 24;
@@ -42,11 +42,11 @@ internal static class SectionLabels
         drawing.Path([leader], Look.Line(Paint.Surface, 5));
         drawing.Path([leader], Look.Line(paint, part.Selected ? 3 : 1.8));
         drawing.Circle(target, 4, new Look { Fill = paint, Stroke = Paint.Surface, Width = 1.5 });
-        var lettering = new Lettering { Size = 15, Anchor = anchor, Paint = part.Selected ? Paint.Mark : Paint.Ink2 };
-        var big = new Lettering { Size = 18, Bold = true, Anchor = anchor, Paint = paint };
+        var lettering = new Lettering { Size = 16, Anchor = anchor, Paint = part.Selected ? Paint.Mark : Paint.Ink2 };
+        var big = new Lettering { Size = 19, Bold = true, Anchor = anchor, Paint = paint };
         var width = Math.Max(lettering.WidthOf(part.Name), big.WidthOf(part.Size));
         var left = anchor == Anchor.Start ? start.X - 4 : start.X - width;
-        drawing.Plate(new Box(left, start.Y - 21, Math.Max(TouchSize, width + 4), TouchSize), 0, SectionLooks.Touch);
+        drawing.Plate(new Box(left, start.Y - 22, Math.Max(TouchSize, width + 4), TouchSize), 0, SectionLooks.Touch);
         drawing.Text(part.Name, start, lettering);
         drawing.Text(part.Size, start with { Y = start.Y + 20 }, big);
     }

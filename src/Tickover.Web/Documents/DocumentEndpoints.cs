@@ -7,14 +7,17 @@ internal static class DocumentEndpoints
     public static void MapDocuments(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/checks", (Documentation documents) => documents.Html("checks") is { } html
-            ? Pages.Show<DocumentPage>(new { Heading = "Checks against the outside", Html = html })
+            ? Pages.Show<DocumentPage>(new { Heading = "Checks against the outside", Html = Folded.Chapters(html, "checks") })
             : Pages.NotFound("The checks are not part of this build.", "Run the acceptance tests; they write docs/checks.md."));
-        routes.MapGet("/physics", (Documentation documents) => Pages.Show<EquationsPage>(new { Names = documents.Physics }));
+        routes.MapGet("/car-document", (Documentation documents) => documents.Html("car-document") is { } html
+            ? Pages.Show<DocumentPage>(new { Heading = "How a car is written down", Html = html, BackTo = "/cars/new", BackWord = "Take a car in" })
+            : Pages.NotFound("The guide is not part of this build.", "See docs/car-document.md."));
+        routes.MapGet("/physics", () => Pages.Show<EquationsPage>(new { }));
         routes.MapGet("/decisions/{name}", (string name, Documentation documents) => documents.Html($"decisions/{name}") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "Why it is so", Html = html, BackTo = "/physics", BackWord = "Equations" })
             : Pages.NotFound("No such decision.", "Look among the equations."));
         routes.MapGet("/physics/{name}", (string name, Documentation documents) => documents.Html($"physics/{name}") is { } html
-            ? Pages.Show<DocumentPage>(new { Heading = $"Equations: {name}", Html = html, BackTo = "/physics", BackWord = "Equations" })
+            ? Pages.Show<DocumentPage>(new { Heading = $"Equations of {name}", Html = html, BackTo = "/physics", BackWord = "Equations" })
             : Pages.NotFound("No such page on the physics.", "Look among the equations."));
     }
 }

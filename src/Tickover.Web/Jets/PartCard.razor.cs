@@ -40,7 +40,7 @@ public partial class PartCard
                 var text = FigureText.Show(measure, size);
                 var same = string.Equals(text, fitted, StringComparison.Ordinal);
                 yield return (
-                    FigureText.Number(measure, size),
+                    SizeText.Number(measure, size),
                     same ? "fitted" : Unit,
                     Page + (Bench.Query with { Value = same ? null : text }).ToAddress(),
                     Bench.Trial is not null && !same && string.Equals(text, trial, StringComparison.Ordinal));
@@ -60,13 +60,13 @@ public partial class PartCard
     {
         get
         {
-            var what = Bench.Query.Changes.Count == 1 && Fitted is not null ? FigureText.Show(Fitted.Definition.Measure, TrialSi) : "the trial";
+            var what = Bench.Query.Changes.Count == 1 && Fitted is not null ? SizeText.Show(Fitted.Definition.Measure, TrialSi) : "the trial";
             return Bench.Query.OneBarrel ? $"Fit {what} to barrel {Bench.Barrel.Number}"
                 : Bench.Fitted.Barrels.Count > 1 && Bench.Query.Changes.Count == 1 ? $"Fit {Bench.Fitted.Barrels.Count} × {what}" : $"Fit {what}";
         }
     }
 
-    private string KeepWords => Bench.Query.Changes.Count == 1 && Fitted is not null ? $"Keep {FigureText.Show(Fitted)}" : "Keep as fitted";
+    private string KeepWords => Bench.Query.Changes.Count == 1 && Fitted is not null ? $"Keep {SizeText.Show(Fitted)}" : "Keep as fitted";
 
     private IEnumerable<(string Name, string Value)> Hidden => Bench.Query.Pairs().Where(p => !string.Equals(p.Name, "value", StringComparison.Ordinal));
 }

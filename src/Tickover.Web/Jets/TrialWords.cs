@@ -1,6 +1,5 @@
 using Tickover.Reports;
 using Tickover.Web.Mixture;
-using Tickover.Workshop.Cars;
 
 namespace Tickover.Web.Jets;
 
@@ -23,7 +22,7 @@ internal static class TrialWords
         }
 
         var after = bench.Trial?.Barrels.First(b => b.Number == bench.Barrel.Number).Figures[key];
-        return $"{before.Definition.Label} {FigureText.Show(before)} {Arrow} {(after is null ? change.Value : FigureText.Show(after))}";
+        return $"{before.Definition.Label} {SizeText.Show(before)} {Arrow} {(after is null ? change.Value : SizeText.Show(after))}";
     }
 
     /// <summary>λ at the point before and after, with what the second is good to.</summary>

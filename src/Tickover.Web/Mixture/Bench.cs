@@ -54,14 +54,6 @@ public sealed record Bench
     /// <summary>The working of the map on the page: trial where that is shown, else fitted.</summary>
     public PointWorking Point => Query.Show == MapShown.Trial && TrialPoint is not null ? TrialPoint : FittedPoint;
 
-    /// <summary>The size of a part of the barrel looked at on trial, as shown.</summary>
-    /// <param name="key">Key of the figure.</param>
-    /// <returns>The size; null without a trial or such a figure.</returns>
-    public string? TrialSize(string key) =>
-        Trial?.Barrels.First(b => b.Number == Barrel.Number).Figures.FirstOrDefault(f => string.Equals(f.Definition.Key, key, StringComparison.Ordinal)) is { } figure
-            ? FigureText.Show(figure)
-            : null;
-
     /// <summary>Numbers of the barrels alike with the one looked at.</summary>
     public IReadOnlyList<int> Alike => FittedMap.ForBarrel(Barrel.Number).AlikeBarrels;
 }

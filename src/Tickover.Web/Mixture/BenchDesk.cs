@@ -28,7 +28,8 @@ public sealed class BenchDesk(SurveyCache surveys)
 
         var survey = surveys.Of(car);
         var furthest = FurthestPoint.Of(survey.Map, barrel.Number);
-        var at = query with { Rpm = query.Rpm ?? Rounded(furthest.SpeedRpm, ShownRpm), Throttle = query.Throttle ?? Rounded(furthest.ThrottleDegrees, ShownDegrees) };
+        var first = FirstLook.Of(survey.Map, barrel.Number, furthest);
+        var at = query with { Rpm = query.Rpm ?? Rounded(first.Rpm, ShownRpm), Throttle = query.Throttle ?? Rounded(first.Degrees, ShownDegrees) };
         return WithTrial(new Bench
         {
             Shelved = shelved,

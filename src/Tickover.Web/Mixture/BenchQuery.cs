@@ -8,7 +8,7 @@ public sealed record BenchQuery
     /// <summary>Barrel looked at, from 1.</summary>
     public int Barrel { get; init; } = 1;
 
-    /// <summary>Engine speed looked at, rpm; null for the point the verdict names.</summary>
+    /// <summary>Engine speed looked at, rpm; null for where the map opens.</summary>
     public double? Rpm { get; init; }
 
     /// <summary>Opening looked at, degrees from seated; null as for the speed.</summary>

@@ -17,11 +17,25 @@ public sealed class Drawings
     /// <returns>Such as "Barrels 1 to 8. Too lean, 2,000 to 3,500 rpm, light throttle."</returns>
     public static string Sentence(MixtureMap map, int barrel) => MixturePicture.Sentence(new MixtureView { Map = map, BarrelNumber = barrel });
 
-    /// <summary>The fitted map as a table.</summary>
+    /// <summary>The map shown in one sentence.</summary>
+    /// <param name="bench">What is on the bench.</param>
+    /// <returns>The sentence; of a difference, where it changes most.</returns>
+    public static string Sentence(Bench bench) => bench.Query.Show switch
+    {
+        MapShown.Difference => DifferencePicture.Sentence(Change(bench)),
+        MapShown.Trial => Sentence(bench.TrialMap!, bench.Barrel.Number),
+        _ => Sentence(bench.FittedMap, bench.Barrel.Number),
+    };
+
+    /// <summary>The map shown as a table.</summary>
     /// <param name="bench">What is on the bench.</param>
     /// <returns>The table.</returns>
-    public static PictureTable Table(Bench bench) =>
-        MixturePicture.TableFor(new MixtureView { Map = bench.FittedMap, BarrelNumber = bench.Barrel.Number });
+    public static PictureTable Table(Bench bench) => bench.Query.Show switch
+    {
+        MapShown.Difference => DifferencePicture.TableFor(Change(bench)),
+        MapShown.Trial => MixturePicture.TableFor(new MixtureView { Map = bench.TrialMap!, BarrelNumber = bench.Barrel.Number }),
+        _ => MixturePicture.TableFor(new MixtureView { Map = bench.FittedMap, BarrelNumber = bench.Barrel.Number }),
+    };
 
     /// <summary>The map shown, with the place looked at.</summary>
     /// <param name="bench">What is on the bench.</param>
@@ -52,15 +66,8 @@ public sealed class Drawings
     /// <returns>One svg element.</returns>
     public string Difference(Bench bench, PictureSize size)
     {
-        var picture = _cache.Find(bench.TrialMap!, $"difference {bench.Barrel.Number} {size}", () => DifferencePicture.ToSvg(new DifferenceView
-        {
-            Fitted = bench.FittedMap,
-            Trial = bench.TrialMap!,
-            BarrelNumber = bench.Barrel.Number,
-            Size = size,
-            IdPrefix = Named("difference", size),
-        }));
-        return RingOnMap.Put(picture, Spot(bench));
+        var picture = _cache.Find(bench.TrialMap!, $"difference {bench.Barrel.Number} {size}", () => DifferencePicture.ToSvg(Change(bench) with { Size = size, IdPrefix = Named("difference", size) }));
+        return RingOnMap.Put(picture, Spot(bench), Named("difference", size));
     }
 
     /// <summary>λ along one axis through the place looked at.</summary>
@@ -136,7 +143,7 @@ public sealed class Drawings
             Scale = Scale(bench),
             IdPrefix = Named(what, size),
         }));
-        return RingOnMap.Put(picture, Spot(bench));
+        return RingOnMap.Put(picture, Spot(bench), Named(what, size));
     }
 
     // Fitted and trial mean the same λ by the same colour. The fitted car sets the scale, so that its map need not be drawn
@@ -149,13 +156,15 @@ public sealed class Drawings
         BarrelNumber = bench.Barrel.Number,
         Size = size,
         ThrottleDegrees = bench.Query.Throttle!.Value,
-        Point = bench.FittedPoint.Point,
+        Point = (bench.TrialPoint ?? bench.FittedPoint).Point,
         SelectedKey = bench.Query.Part is { } part ? $"barrel.{part}" : null,
-        TrialSizes = bench.Query.Changes.GroupBy(c => $"barrel.{c.Part}", StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => bench.TrialSize(g.Key) ?? g.Last().Value, StringComparer.Ordinal),
+        Trial = bench.Trial,
         PartAddress = address,
         IdPrefix = Named("section", size),
     };
+
+    private static DifferenceView Change(Bench bench) =>
+        new() { Fitted = bench.FittedMap, Trial = bench.TrialMap!, BarrelNumber = bench.Barrel.Number };
 
     private static MapSpot Spot(Bench bench) => new(bench.Query.Rpm!.Value, bench.Query.Throttle!.Value);
 

@@ -8,14 +8,21 @@ namespace Tickover.Web.Mixture;
 /// <remarks>The picture says in its data attributes where its plot lies and what its axes mean; the script reads the same.</remarks>
 internal static partial class RingOnMap
 {
+    // The picture keeps this place under its words
+    private const string Marks = "<g class=\"marks\">";
+
     // As large as a fingertip's print on the drawing: the place is seen round the finger.
     private const int Radius = 21;
+
+    // At the edge of the plot the ring is cut off there, so that it never covers an axis.
+    private const double Overhang = 5;
 
     /// <summary>The picture with the ring.</summary>
     /// <param name="picture">One svg element.</param>
     /// <param name="spot">The place.</param>
+    /// <param name="id">Names the ring's cut-out; differs between the pictures of a page.</param>
     /// <returns>The picture with a ring at the place, or as it was where the place lies outside the plot.</returns>
-    public static string Put(string picture, MapSpot spot)
+    public static string Put(string picture, MapSpot spot, string id)
     {
         var axes = Attribute().Matches(picture[..picture.IndexOf('>', StringComparison.Ordinal)])
             .ToDictionary(m => m.Groups["name"].Value, m => m.Groups["value"].Value, StringComparer.Ordinal);
@@ -26,9 +33,12 @@ internal static partial class RingOnMap
             return picture;
         }
 
-        var x = Number(axes, "plot-left") + across * Number(axes, "plot-width");
-        var y = Number(axes, "plot-top") + (1 - up) * Number(axes, "plot-height");
-        return picture.Insert(picture.LastIndexOf("</svg>", StringComparison.Ordinal), Ring(x, y));
+        var (left, top, width, height) = (Number(axes, "plot-left"), Number(axes, "plot-top"), Number(axes, "plot-width"), Number(axes, "plot-height"));
+        var cut = string.Create(
+            CultureInfo.InvariantCulture,
+            $"""<clipPath id="{id}-ring"><rect x="{left - Overhang:0.#}" y="{top - Overhang:0.#}" width="{width + 2 * Overhang:0.#}" height="{height + 2 * Overhang:0.#}"/></clipPath>""");
+        var ring = Ring(left + across * width, top + (1 - up) * height);
+        return picture.Replace(Marks + "</g>", $"""{Marks}{cut}<g clip-path="url(#{id}-ring)">{ring}</g></g>""", StringComparison.Ordinal);
     }
 
     private static double Part(Dictionary<string, string> axes, string axis, double value)

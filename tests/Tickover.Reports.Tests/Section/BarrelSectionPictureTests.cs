@@ -25,7 +25,7 @@ public sealed class BarrelSectionPictureTests
         Assert.Equal(BarrelSectionPicture.Parts(view).Select(p => p.Key), parts.Select(p => p.Attribute("data-part")!.Value), StringComparer.Ordinal);
         Assert.All(parts, p => Assert.Equal("button", p.Attribute("role")!.Value));
         Assert.Contains(parts, p => p.Has("aria-label", name) && p.Has("aria-pressed", "true"));
-        var scale = size == PictureSize.Full ? 772 / 810.0 : 366 / 632.0;
+        var scale = size == PictureSize.Full ? 772 / 862.0 : 366 / 632.0;
         Assert.All(parts, p => Assert.Contains(p.Elements(Svg + "rect"), r => Number(r, "width") * scale >= 48 && Number(r, "height") * scale >= 48));
         Assert.All(svg.Descendants(Svg + "text"), t => Assert.True(Number(t, "font-size") * scale >= 14));
         Assert.DoesNotContain("style=", svg.ToString(), StringComparison.Ordinal);
@@ -49,10 +49,15 @@ public sealed class BarrelSectionPictureTests
         {
             Car = Car(),
             BarrelNumber = 1,
-            TrialSizes = new Dictionary<string, string>(StringComparer.Ordinal) { ["barrel.idleJet"] = "55" },
+            Trial = Car(("idleJet", 0.00055), ("choke", 0.033), ("screwTurns", 1.5)),
         };
 
-        Assert.Contains(BarrelSectionPicture.Parts(view), p => p is { Key: "barrel.idleJet", Size: "50 → 55" });
+        var sizes = BarrelSectionPicture.Parts(view).ToDictionary(p => p.Key, p => p.Size, StringComparer.Ordinal);
+
+        Assert.Equal("50 → 55", sizes["barrel.idleJet"]);
+        Assert.Equal("34 → 33\u202Fmm", sizes["barrel.choke"]);
+        Assert.Equal("2¼ → 1½ out", sizes["barrel.screwTurns"]);
+        Assert.Equal("135", sizes["barrel.mainJet"]);
     }
 
     [Fact]

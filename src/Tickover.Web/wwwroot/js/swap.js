@@ -7,7 +7,7 @@
 const fragmentHeader = "X-Tickover-Fragment";
 
 /** The style sheet draws the same line between phone and tablet. */
-const phone = window.matchMedia("(max-width: 700px)");
+const phone = window.matchMedia("(max-width: 840px)");
 
 /** The fetch under way; a later one makes it pointless. @type {AbortController | null} */
 let underWay = null;
