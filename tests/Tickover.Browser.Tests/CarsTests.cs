@@ -84,7 +84,7 @@ public sealed class CarsTests(Workshop workshop)
     public async Task The_table_holds_what_the_map_shows()
     {
         await using var window = await workshop.OpenAsync(Desk);
-        var page = await window.GoAsync("/cars/osprey-v8/mixture?part=idleJet&value=60&show=difference");
+        var page = await window.GoAsync("/cars/osprey-v8/mixture?part=idleJet&value=57&show=difference");
 
         await page.GetByRole(AriaRole.Link, new() { Name = "The map as a table" }).ClickAsync();
 

@@ -8,18 +8,19 @@ public sealed class PicturesTests(Workshop workshop)
     private const string Switch = "TICKOVER_UPDATE";
     private const string Folder = "docs/pictures";
 
+    // The form keeps its button at the foot of the window, which a picture of the whole page would put in its middle.
+    private const string WindowOnly = "description";
+
     private static readonly (int, int) Desk = (1280, 800);
     private static readonly (int, int) Phone = (390, 844);
 
     public static TheoryData<string, string, bool, string> All => new()
     {
-        { "cars", "/", false, "paper" },
         { "mixture", "/cars/osprey-v8/mixture?rpm=2750&throttle=11", false, "paper" },
-        { "jets", "/cars/osprey-v8/jets?rpm=2750&throttle=11&part=idleJet&value=50", false, "paper" },
+        { "jets", "/cars/osprey-v8/jets?rpm=2750&throttle=11&part=idleJet&value=60", false, "paper" },
         { "description", "/cars/osprey-v8", false, "paper" },
         { "mixture-phone", "/cars/osprey-v8/mixture?rpm=2750&throttle=11", true, "paper" },
         { "evening", "/cars/tern-2800/mixture?rpm=2750&throttle=11", false, "evening" },
-        { "daylight", "/cars/gannet-1500/mixture?rpm=2750&throttle=30", false, "daylight" },
     };
 
     [Theory]
@@ -31,7 +32,7 @@ public sealed class PicturesTests(Workshop workshop)
         var page = await window.GoAsync(address);
         var path = Path.Combine(Repository.Root, Folder, name + ".png");
 
-        var picture = await page.ScreenshotAsync(new() { Path = path, FullPage = phone });
+        var picture = await page.ScreenshotAsync(new() { Path = path, FullPage = !string.Equals(name, WindowOnly, StringComparison.Ordinal) });
 
         Assert.NotEmpty(picture);
     }
