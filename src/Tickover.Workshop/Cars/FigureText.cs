@@ -15,6 +15,9 @@ public static class FigureText
 
     private const int HectopascalIndex = 1;
 
+    /// <summary>No figure comes near it, and no unit's factor carries what lies below it out of a double's range.</summary>
+    private const double LargestRead = 1e100;
+
     private static readonly string[] TurnWords = ["turn", "turns"];
 
     /// <summary>Reads a text.</summary>
@@ -36,6 +39,11 @@ public static class FigureText
         if (!NumberText.TrySplit(text, out var number, out var unit))
         {
             return new($"\"{Shortened(text)}\" is not a number with a unit", Form(measure), $"Write it as {Example(measure)}.");
+        }
+
+        if (Math.Abs(number) > LargestRead)
+        {
+            return new($"\"{Shortened(text)}\" is no size of anything on a car", Form(measure), $"Write it as {Example(measure)}.");
         }
 
         return unit.Length == 0 ? Bare(measure, number, out si) : WithUnit(measure, number, unit, out si);

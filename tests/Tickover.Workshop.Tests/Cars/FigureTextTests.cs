@@ -29,6 +29,17 @@ public class FigureTextTests
     };
 
     [Theory]
+    [InlineData(Measure.Speed, "1e308 rpm")]
+    [InlineData(Measure.Temperature, "-1e308 °C")]
+    [InlineData(Measure.Length, "1e307 m")]
+    [InlineData(Measure.JetBore, "1e308")]
+    public void A_number_beyond_all_measure_is_a_complaint_and_no_exception(Measure measure, string text)
+    {
+        Assert.NotNull(FigureText.Explain(measure, text, out var si));
+        Assert.Equal(0, si);
+    }
+
+    [Theory]
     [InlineData(Measure.Length, "32 mm", 0.032)]
     [InlineData(Measure.Length, "3,5mm", 0.0035)]
     [InlineData(Measure.Length, " 1.25 in ", 0.03175)]
