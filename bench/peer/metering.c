@@ -1,0 +1,378 @@
+/* Metering of one barrel on a recorded cycle of its air: docs/physics/metering.md. The fuel column is marched by CVODE from
+   the moment it starts to the moment it comes to rest; the rest is algebra on the same cycle. */
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+#include <cvode/cvode.h>
+#include <nvector/nvector_serial.h>
+#include <sunlinsol/sunlinsol_dense.h>
+#include <sunmatrix/sunmatrix_dense.h>
+#include "peer.h"
+
+#define GRAVITY 9.80665
+
+struct fuel_solver {
+    const struct car *car;
+    const struct settings *settings;
+    SUNContext context;
+    N_Vector y, scratch;
+    SUNMatrix matrix;
+    SUNLinearSolver linear;
+    void *cvode;
+    struct jet main_jet, idle_jet, pump_jet;
+    struct orifice orifice;
+    double corrector, nozzle, inertance, rt, bleed;
+    double air_area, column, foot, share;               /* at the level tried: 2 rho A^2, Pa, Pa, 1 */
+    const struct trace *trace;
+    size_t at;                                          /* piece of the trace last used */
+    double degrees_per_second, air, speed;              /* the last answers of emulsion network, kg/s, and jet, m/s */
+    double sums[5], peak;
+    long steps;
+};
+
+enum { FUEL, AIR, DRIVE, CORRECTOR_DROP, JET_DROP };
+
+static double sq(double x) { return x * x; }
+
+/* (5): area of corrector and uncovered holes in series over a level, and the mean height of those holes */
+static double emulsion_area(const struct fuel_solver *s, double level, double *height) {
+    const struct main_circuit *m = &s->car->main;
+    double area = 0, moment = 0;
+    *height = 0;
+    if (s->corrector <= 0) return 0;
+    if (m->rows == 0) { *height = fmax(level, -m->well_depth); return s->corrector; }
+    for (int i = 0; i < m->rows; i++) {
+        double open = m->holes[i] * segment(m->hole_bore[i], m->hole_bore[i] / 2 - m->depth[i] - level);
+        area += open;
+        moment -= open * m->depth[i];
+    }
+    if (area <= 0) return 0;
+    *height = moment / area;
+    return 1 / sqrt(1 / sq(m->air_discharge * area) + 1 / sq(s->corrector));
+}
+
+/* (7) */
+static double nozzle_loss(const struct fuel_solver *s, double fuel, double air) {
+    double slip = s->car->main.slip, weight = air / slip + fuel;
+    if (weight <= 0) return 0;
+    return sq(air + fuel) * (air / (s->car->density * slip) + fuel / s->car->fuel_density) / weight * s->nozzle;
+}
+
+/* (6) with (7): air that the head left by the nozzle draws; a rising function of the air, by Newton from its upper end */
+static double emulsion_air(struct fuel_solver *s, double depression, double fuel) {
+    double head = depression - s->column;
+    if (s->air_area <= 0 || head <= nozzle_loss(s, fuel, 0)) return s->air = 0;
+    double low = 0, high = sqrt(head * s->air_area), m = s->air > 0 && s->air < high ? s->air : high;
+    double slip = s->car->main.slip, light = 1 / (s->car->density * slip), heavy = 1 / s->car->fuel_density;
+    for (int k = 0; k < 60; k++) {
+        double total = m + fuel, weight = m / slip + fuel, specific = (m * light + fuel * heavy) / weight;
+        double f = m * m / s->air_area + total * total * specific * s->nozzle - head;
+        double slope = 2 * m / s->air_area + 2 * total * specific * s->nozzle + sq(total) * s->nozzle / weight * (light - specific / slip);
+        if (f > 0) high = m; else low = m;
+        double next = m - f / slope;
+        if (!(next >= low && next <= high)) next = (low + high) / 2;
+        if (fabs(next - m) <= 1e-10 * high) { m = next; break; }
+        m = next;
+    }
+    return s->air = m;
+}
+
+/* Quadratic through the three samples of the piece that holds a moment. */
+static double depression_at(struct fuel_solver *s, double t) {
+    const struct trace *tr = s->trace;
+    while (s->at + 1 < tr->pieces && t > tr->end[s->at]) s->at++;
+    while (s->at > 0 && t <= tr->end[s->at - 1]) s->at--;
+    double begin = s->at ? tr->end[s->at - 1] : 0, x = (t - begin) / (tr->end[s->at] - begin);
+    const double *d = tr->depression + 3 * s->at;
+    return d[0] * (1 - x) * (1 - 2 * x) + d[1] * 4 * x * (1 - x) + d[2] * x * (2 * x - 1);
+}
+
+/* (8): right side of (4) before the jet */
+static double drive(struct fuel_solver *s, double depression, double fuel) {
+    double air = emulsion_air(s, depression, fuel);
+    return s->car->vent + depression - s->column - s->foot - nozzle_loss(s, fuel, air);
+}
+
+static int right_side(realtype t, N_Vector y, N_Vector d, void *data) {
+    struct fuel_solver *s = data;
+    double m = NV_Ith_S(y, 0), fuel = fmax(m, 0);
+    /* just below rest the law goes on linearly, so that the end of the flow is a clean root */
+    NV_Ith_S(d, 0) = (drive(s, depression_at(s, t), fuel) - (m >= 0 ? jet_drop(&s->main_jet, m, &s->speed) : m * 1e6))
+        / (s->inertance * s->degrees_per_second);
+    return 0;
+}
+
+static int at_rest(realtype t, N_Vector y, realtype *g, void *data) { (void)t; (void)data; g[0] = NV_Ith_S(y, 0); return 0; }
+
+static void integrands(struct fuel_solver *s, double t, double fuel, double *f) {
+    double m = fmax(fuel, 0), push = drive(s, depression_at(s, t), m), drop = jet_drop(&s->main_jet, m, &s->speed);
+    f[FUEL] = m;
+    f[AIR] = s->air;
+    f[DRIVE] = m > 0 ? push : fmax(push, 0);
+    f[CORRECTOR_DROP] = s->air_area > 0 ? sq(s->air) / s->air_area * s->share : 0;
+    f[JET_DROP] = drop;
+    s->peak = fmax(s->peak, drop);
+}
+
+static void simpson(struct fuel_solver *s, double width, const double *a, const double *b, const double *c) {
+    for (int i = 0; i < 5; i++) s->sums[i] += width / 6 * (a[i] + 4 * b[i] + c[i]);
+}
+
+/* From rest: sums up until the drive turns positive; returns that moment, or the end of the cycle. */
+static double rest(struct fuel_solver *s, double t, double end) {
+    double a[5], b[5], c[5];
+    while (t < end) {
+        depression_at(s, nextafter(t, end));
+        double to = fmin(s->trace->end[s->at], end);
+        if (drive(s, depression_at(s, to), 0) > 0) {
+            double low = t, high = to;
+            while (high - low > 1e-9) {
+                double middle = (low + high) / 2;
+                if (drive(s, depression_at(s, middle), 0) > 0) high = middle; else low = middle;
+            }
+            to = high;
+        }
+        integrands(s, t, 0, a); integrands(s, (t + to) / 2, 0, b); integrands(s, to, 0, c);
+        simpson(s, to - t, a, b, c);
+        t = to;
+        if (drive(s, depression_at(s, t), 0) > 0) return t;
+    }
+    return end;
+}
+
+/* Lets the column flow until it comes to rest or the cycle ends. */
+static double flow_on(struct fuel_solver *s, double t, double end) {
+    double a[5], b[5], c[5];
+    if (CVodeReInit(s->cvode, t, s->y)) return -1;
+    CVodeSetStopTime(s->cvode, end);
+    integrands(s, t, NV_Ith_S(s->y, 0), a);
+    while (t < end) {
+        double from = t;
+        int flag = CVode(s->cvode, end, s->y, &t, CV_ONE_STEP);
+        if (flag < 0) { fprintf(stderr, "CVODE stopped with %d in the fuel column\n", flag); return -1; }
+        if (CVodeGetDky(s->cvode, (from + t) / 2, 0, s->scratch)) return -1;
+        integrands(s, (from + t) / 2, NV_Ith_S(s->scratch, 0), b);
+        integrands(s, t, NV_Ith_S(s->y, 0), c);
+        simpson(s, t - from, a, b, c);
+        memcpy(a, c, sizeof a);
+        if (flag == CV_ROOT_RETURN) { NV_Ith_S(s->y, 0) = 0; break; }
+    }
+    long steps;
+    CVodeGetNumSteps(s->cvode, &steps);
+    s->steps += steps;
+    return t;
+}
+
+static int pass(struct fuel_solver *s) {
+    double end = s->trace->end[s->trace->pieces - 1], t = 0;
+    memset(s->sums, 0, sizeof s->sums);
+    s->peak = 0;
+    s->at = 0;
+    s->air = 0;
+    while (t < end) {
+        int resting = NV_Ith_S(s->y, 0) <= 0;
+        if (resting && drive(s, depression_at(s, t), 0) <= 0) { t = rest(s, t, end); continue; }
+        double begun = t;
+        t = flow_on(s, t, end);
+        if (t < 0) return 0;
+        if (t <= begun) t = rest(s, t, fmin(begun + 1e-3, end));    /* came to rest at once: the drive was nothing but rounding */
+    }
+    for (int i = 0; i < 5; i++) s->sums[i] /= end;
+    return 1;
+}
+
+static void set_level(struct fuel_solver *s, double level, double fuel, double air) {
+    double height, area = emulsion_area(s, level, &height), well = s->car->main.well_area;
+    double ja = air / (s->car->density * well), jf = fuel / (s->car->fuel_density * well);
+    double voids = ja / (1.2 * (ja + jf) + 0.25);                                                   /* (9) */
+    double weight = GRAVITY * s->car->fuel_density;
+    s->air_area = 2 * s->car->density * sq(area);
+    s->column = weight * (1 - voids) * (s->car->lip - height);
+    s->foot = weight * height;
+    s->share = area > 0 ? sq(area / s->corrector) : 0;
+}
+
+/* (10), (11): the level at which the level the flows would hold equals it; secant inside a bracket. */
+static int main_solve(struct fuel_solver *s, struct point *p) {
+    double weight = GRAVITY * s->car->fuel_density;
+    double bottom = -s->car->main.well_depth, top = fmax(s->car->vent / weight, 0) + 1e-4;
+    double low = bottom, high = top, level = fmin(fmax(p->level, bottom), top), old_level = 0, old_error = 0;
+    double fuel = 0, air = 0, start = 0;
+    for (p->passes = 1; p->passes <= 60; p->passes++) {
+        set_level(s, level, fuel, air);
+        start = NV_Ith_S(s->y, 0);
+        if (!pass(s)) return 0;
+        double held = (s->car->vent - s->sums[DRIVE] + s->sums[CORRECTOR_DROP]) / weight;
+        double error = fmin(fmax(held, bottom), top) - level, tolerance = s->settings->level_tolerance;
+        int steady = fabs(NV_Ith_S(s->y, 0) - start) <= s->settings->flow_tolerance * s->sums[FUEL] + 1e-12
+            && fabs(s->sums[AIR] - air) <= s->settings->flow_tolerance * s->sums[AIR] + 1e-12;
+        fuel = s->sums[FUEL];
+        air = s->sums[AIR];
+        if (fabs(error) <= tolerance) {
+            if (steady) break;
+            continue;
+        }
+        if (error > 0) low = fmax(low, level); else high = fmin(high, level);
+        if (high - low < tolerance) { low = bottom; high = top; }
+        double next = p->passes == 1 || error == old_error ? level + error / 2 : level - error * (level - old_level) / (error - old_error);
+        if (!(next >= low && next <= high)) next = (low + high) / 2;
+        old_level = level; old_error = error;
+        level = next;
+    }
+    p->level = level;
+    return p->passes <= 60;
+}
+
+struct idle_ports { double screw, behind, before; };
+
+/* (13) to (15) */
+static struct idle_ports ports_of(const struct car *c, double opening) {
+    const struct idle_circuit *i = &c->idle;
+    double angle = fmin(c->way.closed_angle + opening, M_PI / 2), all = 0;
+    double edge = c->way.bore / 2 * (sin(angle) - sin(c->way.closed_angle)) / cos(c->way.closed_angle);
+    double gap = fmax(0, i->screw_turns * i->screw_pitch) * tan(i->screw_angle);
+    struct idle_ports p = { gap >= i->screw_seat / 2 ? circle(i->screw_seat) : M_PI * gap * (i->screw_seat - gap), 0, 0 };
+    for (int k = 0; k < i->holes; k++) {
+        p.behind += segment(i->hole_bore[k], edge - i->position[k] + i->hole_bore[k] / 2);
+        all += circle(i->hole_bore[k]);
+    }
+    p.before = all - p.behind;
+    return p;
+}
+
+struct passage { double excess, fuel, air, to_engine, to_barrel; };
+
+/* (17) at a pressure in the passage */
+static struct passage passage_at(const struct fuel_solver *s, const struct idle_ports *o, double p, double bowl, double up, double down) {
+    const struct idle_circuit *i = &s->car->idle;
+    double bleed = flux(&s->orifice, s->car->pressure, s->rt, p, s->rt) * s->bleed;
+    double before = o->before > 0 ? flux(&s->orifice, up, s->rt, p, s->rt) : 0;
+    double behind = flux(&s->orifice, p, s->rt, down, s->rt) * i->outlet_discharge * (o->behind + o->screw);
+    before *= o->before * i->air_discharge;
+    struct passage q;
+    q.fuel = jet_flow(&s->idle_jet, bowl - p);
+    q.to_engine = fmax(behind, 0);
+    q.to_barrel = fmax(-before, 0);
+    double air = bleed + fmax(before, 0) + fmax(-behind, 0);
+    double heavy = air + q.fuel, light = air + q.fuel * s->car->density / s->car->fuel_density;
+    q.air = air;
+    q.excess = sqrt(fmax(heavy * light, 0)) - q.to_engine - q.to_barrel;
+    return q;
+}
+
+/* Pressure at which (17) balances: a falling function between the lowest and the highest pressure round the passage. */
+static double balance(const struct fuel_solver *s, const struct idle_ports *o, double bowl, double up, double down, double *guess) {
+    double low = fmin(fmin(up, down), fmin(s->car->pressure, bowl)), high = fmax(fmax(up, down), fmax(s->car->pressure, bowl));
+    double p = fmin(fmax(*guess, low), high), old = p + (p > (low + high) / 2 ? -1 : 1);
+    double old_f = passage_at(s, o, old, bowl, up, down).excess;
+    for (int k = 0; k < 80; k++) {
+        double f = passage_at(s, o, p, bowl, up, down).excess;
+        if (f > 0) low = p; else high = p;
+        double next = p - f * (p - old) / (f - old_f);
+        if (!(next >= low && next <= high)) next = (low + high) / 2;
+        double moved = fabs(next - p);
+        old = p; old_f = f;
+        p = next;
+        if (moved < 1e-2) break;
+    }
+    return *guess = p;
+}
+
+/* (16) to (18): fuel past the screw and from the holes, means over the cycle */
+static void idle_solve(struct fuel_solver *s, struct point *p, double main_drop, double *screw, double *holes) {
+    const struct trace *tr = s->trace;
+    const struct car *c = s->car;
+    struct idle_ports o = ports_of(c, p->degrees * M_PI / 180);
+    double bowl = c->pressure + c->vent - c->fuel_density * GRAVITY * c->idle.lift - main_drop * c->idle.main_share;
+    double past = o.screw + o.behind > 0 ? o.screw / (o.screw + o.behind) : 0, guess = c->pressure, begin = 0;
+    double from_screw[3], all[3], end = tr->end[tr->pieces - 1];
+    *screw = *holes = 0;
+    for (size_t n = 0; n < tr->pieces; n++) {
+        for (size_t k = 0; k < 3; k++) {
+            if (k == 0 && n > 0) { from_screw[0] = from_screw[2]; all[0] = all[2]; continue; }
+            double up = tr->up[3 * n + k], down = tr->down[3 * n + k];
+            struct passage q = passage_at(s, &o, balance(s, &o, bowl, up, down, &guess), bowl, up, down);
+            double out = q.to_engine + q.to_barrel;
+            from_screw[k] = out > 0 ? q.fuel * q.to_engine / out * past : 0;
+            all[k] = q.fuel;
+        }
+        double w = (tr->end[n] - begin) / (6 * end);
+        *screw += w * (from_screw[0] + 4 * from_screw[1] + from_screw[2]);
+        *holes += w * (all[0] + 4 * all[1] + all[2]);
+        begin = tr->end[n];
+    }
+    *holes -= *screw;
+}
+
+/* (19) */
+static double pump_solve(const struct fuel_solver *s) {
+    const struct car *c = s->car;
+    const struct trace *tr = s->trace;
+    if (c->pump.jet <= 0) return 0;
+    double share = sq(sq(c->pump.jet)) / (sq(sq(c->pump.jet)) + sq(sq(c->pump.bleed)));
+    double head = c->fuel_density * GRAVITY * c->pump.lift + c->pump.check - c->vent;
+    double factor = share * 0.5 / (c->density * sq(circle(c->way.bore))), sum = 0, begin = 0;
+    for (size_t n = 0; n < tr->pieces; n++) {
+        double f[3];
+        for (size_t k = 0; k < 3; k++) f[k] = jet_flow(&s->pump_jet, sq(tr->flow[3 * n + k]) * factor - head);
+        sum += (tr->end[n] - begin) / 6 * (f[0] + 4 * f[1] + f[2]);
+        begin = tr->end[n];
+    }
+    return sum / tr->end[tr->pieces - 1];
+}
+
+int fuel_solve(struct fuel_solver *s, struct point *p, const struct trace *trace) {
+    double screw, holes, seconds = 120 / p->rpm;
+    s->trace = trace;
+    s->degrees_per_second = 6 * p->rpm;
+    s->steps = 0;
+    NV_Ith_S(s->y, 0) = 0;
+    int ok = main_solve(s, p);
+    idle_solve(s, p, s->sums[JET_DROP], &screw, &holes);
+    p->main = s->sums[FUEL] * seconds;
+    p->corrector = s->sums[AIR] * seconds;
+    p->screw = screw * seconds;
+    p->progression = holes * seconds;
+    p->pump = pump_solve(s) * seconds;
+    p->fuel_steps = s->steps;
+    return ok;
+}
+
+struct fuel_solver *fuel_open(const struct car *c, const struct settings *settings) {
+    struct fuel_solver *s = calloc(1, sizeof *s);
+    s->car = c;
+    s->settings = settings;
+    s->main_jet = jet_of(c->main.jet, c->main.jet_length_ratio, c->fuel_density, c->fuel_viscosity);
+    s->idle_jet = jet_of(c->idle.jet, c->idle.jet_length_ratio, c->fuel_density, c->fuel_viscosity);
+    s->pump_jet = jet_of(c->pump.jet, 3, c->fuel_density, c->fuel_viscosity);
+    s->orifice = orifice_of(c->fresh_gamma, 1e-5);
+    s->corrector = c->main.air_discharge * circle(c->main.corrector);
+    s->nozzle = 0.5 / sq(c->main.nozzle_discharge * circle(c->main.nozzle));
+    s->inertance = c->main.column_length / circle(c->main.column_bore);
+    s->rt = c->pressure / c->density;
+    s->bleed = c->idle.air_discharge * circle(c->idle.bleed);
+    SUNContext_Create(NULL, &s->context);
+    s->y = N_VNew_Serial(1, s->context);
+    s->scratch = N_VNew_Serial(1, s->context);
+    s->matrix = SUNDenseMatrix(1, 1, s->context);
+    s->linear = SUNLinSol_Dense(s->y, s->matrix, s->context);
+    s->cvode = CVodeCreate(CV_BDF, s->context);
+    NV_Ith_S(s->y, 0) = 0;
+    if (CVodeInit(s->cvode, right_side, 0, s->y) || CVodeSStolerances(s->cvode, settings->fuel_rtol, settings->fuel_rtol * 1e-4)
+        || CVodeSetUserData(s->cvode, s) || CVodeSetLinearSolver(s->cvode, s->linear, s->matrix)
+        || CVodeRootInit(s->cvode, 1, at_rest) || CVodeSetMaxNumSteps(s->cvode, 1000000)) { fuel_close(s); return NULL; }
+    int falling = -1;
+    CVodeSetRootDirection(s->cvode, &falling);
+    CVodeSetNoInactiveRootWarn(s->cvode);
+    return s;
+}
+
+void fuel_close(struct fuel_solver *s) {
+    CVodeFree(&s->cvode);
+    SUNLinSolFree(s->linear);
+    SUNMatDestroy(s->matrix);
+    N_VDestroy(s->y); N_VDestroy(s->scratch);
+    SUNContext_Free(&s->context);
+    free(s);
+}
