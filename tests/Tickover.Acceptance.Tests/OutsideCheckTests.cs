@@ -22,6 +22,17 @@ public sealed class OutsideCheckTests
             string.Create(CultureInfo.InvariantCulture, $"{check.Subject}, {check.Quantity}: there {check.Published} {check.Unit}, here {ours}, {check.Difference(ours):P3} apart, {check.Tolerance:P3} allowed. {check.Source}"));
     }
 
+    public static TheoryData<string> Shapes() => [.. ShapeChecks.All.Select(shape => shape.Statement)];
+
+    [Theory]
+    [MemberData(nameof(Shapes))]
+    public void What_must_happen_happens(string statement)
+    {
+        var shape = ShapeChecks.All.Single(s => string.Equals(s.Statement, statement, StringComparison.Ordinal));
+
+        Assert.InRange(shape.Ours(), shape.AtLeast, shape.AtMost);
+    }
+
     [Fact]
     public void Every_check_says_what_it_is_and_could_fail() =>
         Assert.All(CheckCatalogue.All, check =>

@@ -6,7 +6,7 @@ namespace Tickover.Acceptance.Tests.Catalogue;
 /// <summary>Writes docs/checks.md from the catalogue.</summary>
 public static class ChecksPage
 {
-    public static string Write(IReadOnlyList<CheckGroup> groups)
+    public static string Write(IReadOnlyList<CheckGroup> groups, IReadOnlyList<ShapeCheck> shapes)
     {
         var page = new StringBuilder();
         WriteHead(page, [.. groups.SelectMany(group => group.Checks)]);
@@ -24,6 +24,7 @@ public static class ChecksPage
             Line(page, "");
         }
 
+        WriteShapes(page, shapes);
         return page.ToString().TrimEnd('\n') + "\n";
     }
 
@@ -55,6 +56,27 @@ public static class ChecksPage
         {
             var largest = kind.Max(check => Math.Abs(check.Difference(check.Ours())));
             Line(page, $"| {KindInWords(kind.Key)} | {Text(kind.Count())} | {Percent(largest)} |");
+        }
+
+        Line(page, "");
+    }
+
+    private static void WriteShapes(StringBuilder page, IReadOnlyList<ShapeCheck> shapes)
+    {
+        if (shapes.Count == 0)
+        {
+            return;
+        }
+
+        Line(page, "## Shapes of the mixture");
+        Line(page, "");
+        Line(page, "What the trade and the books say must happen, on the six of the samples. No printed figure: the answer must lie within the bounds.");
+        Line(page, "");
+        Line(page, "| What must happen | Figure | Source | Kind | From | To | Here |");
+        Line(page, "|---|---|---|---|--:|--:|--:|");
+        foreach (var shape in shapes)
+        {
+            Line(page, $"| {shape.Statement} | {shape.Figure} | {shape.Source} | {KindInWords(shape.Kind)} | {Number(shape.AtLeast, 4)} | {Number(shape.AtMost, 4)} | {Number(shape.Ours(), 3)} |");
         }
 
         Line(page, "");
