@@ -11,6 +11,7 @@
 #include "peer.h"
 
 #define GRAVITY 9.80665
+#define SURFACE_TENSION 0.0216
 
 struct fuel_solver {
     const struct car *car;
@@ -22,16 +23,18 @@ struct fuel_solver {
     void *cvode;
     struct jet main_jet, idle_jet, pump_jet;
     struct orifice orifice;
-    double corrector, nozzle, inertance, rt, bleed;
+    double corrector, nozzle, inertance, rt, bleed, film, fill;
     double air_area, column, foot, share;               /* at the level tried: 2 rho A^2, Pa, Pa, 1 */
     const struct trace *trace;
     size_t at;                                          /* piece of the trace last used */
     double degrees_per_second, air, speed;              /* the last answers of emulsion network, kg/s, and jet, m/s */
-    double sums[5], peak;
+    enum { AT_LIP, HANGING, LOWEST } place;             /* of the fuel's surface in the nozzle */
+    double sums[4];
     long steps;
 };
 
-enum { FUEL, AIR, DRIVE, CORRECTOR_DROP, JET_DROP };
+enum { FUEL, AIR, CORRECTOR_DROP, JET_DROP, SUMS };
+enum { FLOW, SAG, COLUMN_STATES };
 
 static double sq(double x) { return x * x; }
 
@@ -61,7 +64,7 @@ static double nozzle_loss(const struct fuel_solver *s, double fuel, double air) 
 
 /* (6) with (7): air that the head left by the nozzle draws; a rising function of the air, by Newton from its upper end */
 static double emulsion_air(struct fuel_solver *s, double depression, double fuel) {
-    double head = depression - s->column;
+    double head = depression - s->film - s->column;
     if (s->air_area <= 0 || head <= nozzle_loss(s, fuel, 0)) return s->air = 0;
     double low = 0, high = sqrt(head * s->air_area), m = s->air > 0 && s->air < high ? s->air : high;
     double slip = s->car->main.slip, light = 1 / (s->car->density * slip), heavy = 1 / s->car->fuel_density;
@@ -88,75 +91,72 @@ static double depression_at(struct fuel_solver *s, double t) {
     return d[0] * (1 - x) * (1 - 2 * x) + d[1] * 4 * x * (1 - x) + d[2] * x * (2 * x - 1);
 }
 
-/* (8): right side of (4) before the jet */
-static double drive(struct fuel_solver *s, double depression, double fuel) {
-    double air = emulsion_air(s, depression, fuel);
-    return s->car->vent + depression - s->column - s->foot - nozzle_loss(s, fuel, air);
+/* (4) before the jet; leaves the air of the moment in s->air */
+static double drive(struct fuel_solver *s, double depression, double fuel, double sag) {
+    double flow = fmax(fuel, 0), air = emulsion_air(s, depression, flow);
+    return s->car->vent + depression - s->film - s->column - s->foot + GRAVITY * s->car->fuel_density * sag - nozzle_loss(s, flow, air);
+}
+
+static double signed_jet_drop(struct fuel_solver *s, double fuel) {
+    return fuel >= 0 ? jet_drop(&s->main_jet, fuel, &s->speed) : -jet_drop(&s->main_jet, -fuel, &s->speed);
 }
 
 static int right_side(realtype t, N_Vector y, N_Vector d, void *data) {
     struct fuel_solver *s = data;
-    double m = NV_Ith_S(y, 0), fuel = fmax(m, 0);
-    /* just below rest the law goes on linearly, so that the end of the flow is a clean root */
-    NV_Ith_S(d, 0) = (drive(s, depression_at(s, t), fuel) - (m >= 0 ? jet_drop(&s->main_jet, m, &s->speed) : m * 1e6))
-        / (s->inertance * s->degrees_per_second);
+    double m = NV_Ith_S(y, FLOW), sag = NV_Ith_S(y, SAG);
+    NV_Ith_S(d, FLOW) = (drive(s, depression_at(s, t), m, sag) - signed_jet_drop(s, m)) / (s->inertance * s->degrees_per_second);
+    NV_Ith_S(d, SAG) = s->place == HANGING ? -m * s->fill / s->degrees_per_second : 0;                  /* (22) */
     return 0;
 }
 
-static int at_rest(realtype t, N_Vector y, realtype *g, void *data) { (void)t; (void)data; g[0] = NV_Ith_S(y, 0); return 0; }
+/* What ends a stay: flow turning back at the lip, the surface reaching the lip or its lowest place, flow turning up there. */
+static int leaves(realtype t, N_Vector y, realtype *g, void *data) {
+    const struct fuel_solver *s = data;
+    (void)t;
+    g[0] = s->place == HANGING ? NV_Ith_S(y, SAG) : s->place == AT_LIP ? NV_Ith_S(y, FLOW) : -NV_Ith_S(y, FLOW);
+    g[1] = s->place == HANGING ? s->car->lip - NV_Ith_S(y, SAG) : 1;
+    return 0;
+}
 
-static void integrands(struct fuel_solver *s, double t, double fuel, double *f) {
-    double m = fmax(fuel, 0), push = drive(s, depression_at(s, t), m), drop = jet_drop(&s->main_jet, m, &s->speed);
-    f[FUEL] = m;
+static void integrands(struct fuel_solver *s, double t, N_Vector y, double *f) {
+    double m = NV_Ith_S(y, FLOW);
+    drive(s, depression_at(s, t), m, NV_Ith_S(y, SAG));
+    f[FUEL] = s->place == AT_LIP ? m : 0;
     f[AIR] = s->air;
-    f[DRIVE] = m > 0 ? push : fmax(push, 0);
     f[CORRECTOR_DROP] = s->air_area > 0 ? sq(s->air) / s->air_area * s->share : 0;
-    f[JET_DROP] = drop;
-    s->peak = fmax(s->peak, drop);
+    f[JET_DROP] = signed_jet_drop(s, m);
 }
 
-static void simpson(struct fuel_solver *s, double width, const double *a, const double *b, const double *c) {
-    for (int i = 0; i < 5; i++) s->sums[i] += width / 6 * (a[i] + 4 * b[i] + c[i]);
+static void settle_place(struct fuel_solver *s, double t) {
+    double m = NV_Ith_S(s->y, FLOW), *sag = &NV_Ith_S(s->y, SAG);
+    *sag = fmin(fmax(*sag, 0), s->car->lip);
+    int up = m > 0 || (m == 0 && drive(s, depression_at(s, t), 0, *sag) > 0);
+    s->place = *sag <= 0 && up ? AT_LIP : *sag >= s->car->lip && !up ? LOWEST : HANGING;
 }
 
-/* From rest: sums up until the drive turns positive; returns that moment, or the end of the cycle. */
-static double rest(struct fuel_solver *s, double t, double end) {
-    double a[5], b[5], c[5];
-    while (t < end) {
-        depression_at(s, nextafter(t, end));
-        double to = fmin(s->trace->end[s->at], end);
-        if (drive(s, depression_at(s, to), 0) > 0) {
-            double low = t, high = to;
-            while (high - low > 1e-9) {
-                double middle = (low + high) / 2;
-                if (drive(s, depression_at(s, middle), 0) > 0) high = middle; else low = middle;
-            }
-            to = high;
-        }
-        integrands(s, t, 0, a); integrands(s, (t + to) / 2, 0, b); integrands(s, to, 0, c);
-        simpson(s, to - t, a, b, c);
-        t = to;
-        if (drive(s, depression_at(s, t), 0) > 0) return t;
-    }
-    return end;
-}
-
-/* Lets the column flow until it comes to rest or the cycle ends. */
-static double flow_on(struct fuel_solver *s, double t, double end) {
-    double a[5], b[5], c[5];
+/* Stays in one place until something ends the stay or the cycle ends. */
+static double stay(struct fuel_solver *s, double t, double end) {
+    double a[SUMS], b[SUMS], c[SUMS];
+    settle_place(s, t);
     if (CVodeReInit(s->cvode, t, s->y)) return -1;
     CVodeSetStopTime(s->cvode, end);
-    integrands(s, t, NV_Ith_S(s->y, 0), a);
+    integrands(s, t, s->y, a);
     while (t < end) {
         double from = t;
         int flag = CVode(s->cvode, end, s->y, &t, CV_ONE_STEP);
         if (flag < 0) { fprintf(stderr, "CVODE stopped with %d in the fuel column\n", flag); return -1; }
         if (CVodeGetDky(s->cvode, (from + t) / 2, 0, s->scratch)) return -1;
-        integrands(s, (from + t) / 2, NV_Ith_S(s->scratch, 0), b);
-        integrands(s, t, NV_Ith_S(s->y, 0), c);
-        simpson(s, t - from, a, b, c);
+        integrands(s, (from + t) / 2, s->scratch, b);
+        integrands(s, t, s->y, c);
+        for (int i = 0; i < SUMS; i++) s->sums[i] += (t - from) / 6 * (a[i] + 4 * b[i] + c[i]);
         memcpy(a, c, sizeof a);
-        if (flag == CV_ROOT_RETURN) { NV_Ith_S(s->y, 0) = 0; break; }
+        if (flag == CV_ROOT_RETURN) {
+            int roots[2];
+            CVodeGetRootInfo(s->cvode, roots);
+            if (s->place != HANGING) NV_Ith_S(s->y, FLOW) = 0;
+            else NV_Ith_S(s->y, SAG) = roots[0] ? 0 : s->car->lip;
+            break;
+        }
     }
     long steps;
     CVodeGetNumSteps(s->cvode, &steps);
@@ -167,18 +167,13 @@ static double flow_on(struct fuel_solver *s, double t, double end) {
 static int pass(struct fuel_solver *s) {
     double end = s->trace->end[s->trace->pieces - 1], t = 0;
     memset(s->sums, 0, sizeof s->sums);
-    s->peak = 0;
     s->at = 0;
     s->air = 0;
     while (t < end) {
-        int resting = NV_Ith_S(s->y, 0) <= 0;
-        if (resting && drive(s, depression_at(s, t), 0) <= 0) { t = rest(s, t, end); continue; }
-        double begun = t;
-        t = flow_on(s, t, end);
+        t = stay(s, t, end);
         if (t < 0) return 0;
-        if (t <= begun) t = rest(s, t, fmin(begun + 1e-3, end));    /* came to rest at once: the drive was nothing but rounding */
     }
-    for (int i = 0; i < 5; i++) s->sums[i] /= end;
+    for (int i = 0; i < SUMS; i++) s->sums[i] /= end;
     return 1;
 }
 
@@ -193,35 +188,44 @@ static void set_level(struct fuel_solver *s, double level, double fuel, double a
     s->share = area > 0 ? sq(area / s->corrector) : 0;
 }
 
-/* (10), (11): the level at which the level the flows would hold equals it; secant inside a bracket. */
+/* Passes at one level until flow, sag, part of gas and what leaves repeat; fuel that never reaches the lip only goes on sinking. */
+static int repeat(struct fuel_solver *s, struct point *p, double level) {
+    double tolerance = s->settings->flow_tolerance;
+    for (int k = 0; k < 60; k++) {
+        double fuel = s->sums[FUEL], air = s->sums[AIR], flow = NV_Ith_S(s->y, FLOW), sag = NV_Ith_S(s->y, SAG);
+        set_level(s, level, fuel, air);
+        if (!pass(s)) return 0;
+        p->passes++;
+        double part = tolerance * s->sums[FUEL] + 1e-11;
+        int steady = fabs(s->sums[AIR] - air) <= tolerance * s->sums[AIR] + 1e-12 && fabs(s->sums[FUEL] - fuel) <= part;
+        int closed = fabs(NV_Ith_S(s->y, FLOW) - flow) <= part && fabs(NV_Ith_S(s->y, SAG) - sag) <= 1e-7;
+        if (steady && (closed || s->sums[FUEL] == 0)) break;
+    }
+    return 1;
+}
+
+/* (10), (11): the level at which the level the flows would hold equals it; secant inside a bracket, halved now and then. */
 static int main_solve(struct fuel_solver *s, struct point *p) {
-    double weight = GRAVITY * s->car->fuel_density;
+    double weight = GRAVITY * s->car->fuel_density, tolerance = s->settings->level_tolerance;
     double bottom = -s->car->main.well_depth, top = fmax(s->car->vent / weight, 0) + 1e-4;
     double low = bottom, high = top, level = fmin(fmax(p->level, bottom), top), old_level = 0, old_error = 0;
-    double fuel = 0, air = 0, start = 0;
-    for (p->passes = 1; p->passes <= 60; p->passes++) {
-        set_level(s, level, fuel, air);
-        start = NV_Ith_S(s->y, 0);
-        if (!pass(s)) return 0;
-        double held = (s->car->vent - s->sums[DRIVE] + s->sums[CORRECTOR_DROP]) / weight;
-        double error = fmin(fmax(held, bottom), top) - level, tolerance = s->settings->level_tolerance;
-        int steady = fabs(NV_Ith_S(s->y, 0) - start) <= s->settings->flow_tolerance * s->sums[FUEL] + 1e-12
-            && fabs(s->sums[AIR] - air) <= s->settings->flow_tolerance * s->sums[AIR] + 1e-12;
-        fuel = s->sums[FUEL];
-        air = s->sums[AIR];
+    p->passes = 0;
+    for (int k = 0; k < 60; k++) {
+        if (!repeat(s, p, level)) return 0;
+        double held = (s->car->vent - fmax(s->sums[JET_DROP], 0) + s->sums[CORRECTOR_DROP]) / weight;
+        double error = fmin(fmax(held, bottom), top) - level;
+        p->level = level;
         if (fabs(error) <= tolerance) {
-            if (steady) break;
-            continue;
+            if (s->sums[FUEL] == 0) s->sums[JET_DROP] = 0;
+            return 1;
         }
         if (error > 0) low = fmax(low, level); else high = fmin(high, level);
-        if (high - low < tolerance) { low = bottom; high = top; }
-        double next = p->passes == 1 || error == old_error ? level + error / 2 : level - error * (level - old_level) / (error - old_error);
-        if (!(next >= low && next <= high)) next = (low + high) / 2;
+        double next = k == 0 || error == old_error ? level + error / 4 : level - error * (level - old_level) / (error - old_error);
+        if (!(next >= low && next <= high) || (k > 5 && k % 2)) next = (low + high) / 2;
         old_level = level; old_error = error;
         level = next;
     }
-    p->level = level;
-    return p->passes <= 60;
+    return 0;
 }
 
 struct idle_ports { double screw, behind, before; };
@@ -327,9 +331,10 @@ int fuel_solve(struct fuel_solver *s, struct point *p, const struct trace *trace
     s->trace = trace;
     s->degrees_per_second = 6 * p->rpm;
     s->steps = 0;
-    NV_Ith_S(s->y, 0) = 0;
+    memset(s->sums, 0, sizeof s->sums);
+    NV_Ith_S(s->y, FLOW) = NV_Ith_S(s->y, SAG) = 0;
     int ok = main_solve(s, p);
-    idle_solve(s, p, s->sums[JET_DROP], &screw, &holes);
+    idle_solve(s, p, fmax(s->sums[JET_DROP], 0), &screw, &holes);
     p->main = s->sums[FUEL] * seconds;
     p->corrector = s->sums[AIR] * seconds;
     p->screw = screw * seconds;
@@ -349,21 +354,28 @@ struct fuel_solver *fuel_open(const struct car *c, const struct settings *settin
     s->orifice = orifice_of(c->fresh_gamma, 1e-5);
     s->corrector = c->main.air_discharge * circle(c->main.corrector);
     s->nozzle = 0.5 / sq(c->main.nozzle_discharge * circle(c->main.nozzle));
+    s->film = 4 * SURFACE_TENSION / c->main.nozzle;                                                     /* (3) */
+    s->fill = 1 / (c->fuel_density * circle(c->main.nozzle));
     s->inertance = c->main.column_length / circle(c->main.column_bore);
     s->rt = c->pressure / c->density;
     s->bleed = c->idle.air_discharge * circle(c->idle.bleed);
     SUNContext_Create(NULL, &s->context);
-    s->y = N_VNew_Serial(1, s->context);
-    s->scratch = N_VNew_Serial(1, s->context);
-    s->matrix = SUNDenseMatrix(1, 1, s->context);
+    s->y = N_VNew_Serial(COLUMN_STATES, s->context);
+    s->scratch = N_VNew_Serial(COLUMN_STATES, s->context);
+    s->matrix = SUNDenseMatrix(COLUMN_STATES, COLUMN_STATES, s->context);
     s->linear = SUNLinSol_Dense(s->y, s->matrix, s->context);
     s->cvode = CVodeCreate(CV_BDF, s->context);
-    NV_Ith_S(s->y, 0) = 0;
-    if (CVodeInit(s->cvode, right_side, 0, s->y) || CVodeSStolerances(s->cvode, settings->fuel_rtol, settings->fuel_rtol * 1e-4)
+    N_Vector least = N_VNew_Serial(COLUMN_STATES, s->context);
+    NV_Ith_S(s->y, FLOW) = NV_Ith_S(s->y, SAG) = 0;
+    NV_Ith_S(least, FLOW) = settings->fuel_rtol * 1e-4;
+    NV_Ith_S(least, SAG) = settings->fuel_rtol * 1e-3;
+    int bad = CVodeInit(s->cvode, right_side, 0, s->y) || CVodeSVtolerances(s->cvode, settings->fuel_rtol, least);
+    N_VDestroy(least);
+    if (bad
         || CVodeSetUserData(s->cvode, s) || CVodeSetLinearSolver(s->cvode, s->linear, s->matrix)
-        || CVodeRootInit(s->cvode, 1, at_rest) || CVodeSetMaxNumSteps(s->cvode, 1000000)) { fuel_close(s); return NULL; }
-    int falling = -1;
-    CVodeSetRootDirection(s->cvode, &falling);
+        || CVodeRootInit(s->cvode, 2, leaves) || CVodeSetMaxNumSteps(s->cvode, 1000000)) { fuel_close(s); return NULL; }
+    int falling[2] = { -1, -1 };
+    CVodeSetRootDirection(s->cvode, falling);
     CVodeSetNoInactiveRootWarn(s->cvode);
     return s;
 }
