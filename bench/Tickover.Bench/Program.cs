@@ -1,13 +1,24 @@
+using BenchmarkDotNet.Running;
+using Tickover.Bench;
 using Tickover.Bench.Peer;
 
 return args switch
 {
     ["peer", var executable, var input] => PeerComparison.Run(executable, input),
+    ["survey"] => Survey(),
+    ["accuracy"] => AccuracyStudy.Run(),
+    ["rules"] => RulesOfThumbStudy.Run(),
     _ => Usage(),
 };
 
+static int Survey()
+{
+    BenchmarkRunner.Run<SurveyBenchmarks>();
+    return 0;
+}
+
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | rules | peer EXECUTABLE INPUT");
     return 2;
 }

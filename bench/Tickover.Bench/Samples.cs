@@ -16,6 +16,12 @@ internal static class Samples
         return reading.Car ?? throw new InvalidOperationException($"samples/{name}.car.json has faults.");
     }
 
+    internal static Car Parse(string document)
+    {
+        var reading = CarDocument.Read(document);
+        return reading.Car ?? throw new InvalidOperationException("The document has faults: " + string.Join("; ", reading.Faults));
+    }
+
     internal static Car Change(Car car, params (string Path, string Text)[] changes)
     {
         var reading = CarDocument.Change(car, changes.Select(c => KeyValuePair.Create(c.Path, c.Text)));
