@@ -11,7 +11,7 @@ if ! echo '#include <cvode/cvode.h>' | cc -E - >/dev/null 2>&1; then
 fi
 
 mkdir -p build
-cc -O3 -march=native -std=gnu11 -Wall -Wextra -Werror -o build/peer main.c input.c flow.c breathing.c metering.c \
+cc -O3 -march=native -std=gnu11 -Wall -Wextra -Werror -o build/peer main.c input.c flow.c breathing.c metering.c idle.c \
     -lsundials_cvode -lsundials_nvecserial -lsundials_sunlinsoldense -lsundials_sunmatrixdense -lm
 dotnet build "$root/bench/Tickover.Bench" -c Release --nologo -v quiet
 exec dotnet "$root/artifacts/bin/Tickover.Bench/release/Tickover.Bench.dll" peer build/peer build/points.txt
