@@ -161,16 +161,16 @@ internal sealed class MainNetwork
             var lifted = (fuel + moved) * half * _inverseBore - sag;
             lost += Vector256.Max(lifted, zero);
             sag = Vector256.Min(Vector256.Max(-lifted, zero), Vector256.Create(_lip));
-            sumAir += air;
             sumCorrector += network.AirDrop * setting.CorrectorShare;
-            sumDrop += drop;
-            peak = Vector256.Max(peak, drop);
-            fuel = moved;
+            (sumAir, sumDrop) = (sumAir + air, sumDrop + drop);
+            (fuel, peak) = (moved, Vector256.Max(peak, drop));
         }
 
         var mean = Vector256.Create(1.0 / steps.Depression.Length);
         var left = lost * mean / (steps.Seconds * _inverseBore);
-        var jet = Vector256.Max(sumDrop * mean, zero);
+
+        // while nothing leaves, the fuel only swings about where it will rest, and the jet has no mean drop
+        var jet = Vector256.Max(sumDrop * mean, zero) & Vector256.GreaterThan(left, zero);
         var level = (Vector256.Create(_vent) - jet + sumCorrector * mean) / _weight;                                            // (10)
 
         // Newton on the start of the cycle: the next one starts where this one would have closed

@@ -13,10 +13,12 @@ public sealed class MixtureSurvey
 {
     private const double UncalibratedBand = 0.10;      // design, section 4: absolute prediction is honest only to some 10 %
     private const int SpeedCount = 24;
-    private const int ThrottleCount = 16;
     private const double FirstSpeedRpm = 600;
     private const double BeyondPeak = 1.1;
-    private const double FirstOpeningDegrees = 0.8;
+
+    // Fifteen openings, degrees; the sixteenth is wide open. Closest where idle, progression and main hand over to each other,
+    // for there the mixture turns within a few degrees; far apart where the plate hardly matters any more.
+    private static readonly double[] Openings = [0.8, 2, 3.5, 5, 6.5, 8, 9.5, 11, 12.5, 14.5, 18, 23, 30, 40, 56];
 
     private readonly SurveyAir _air;
     private readonly SurveyModel _model;
@@ -80,7 +82,7 @@ public sealed class MixtureSurvey
         };
     }
 
-    /// <summary>The default grid of a car: 24 speeds from 600 rpm to 1.1 times peak power, 16 openings closer together near shut.</summary>
+    /// <summary>The default grid of a car: 24 speeds from 600 rpm to 1.1 times peak power, 16 openings from nearly shut to wide open, closest together where circuits hand over.</summary>
     /// <param name="car">The car.</param>
     /// <returns>The grid.</returns>
     public static SurveyGrid DefaultGrid(Car car)
@@ -93,7 +95,7 @@ public sealed class MixtureSurvey
         return new SurveyGrid
         {
             SpeedsRpm = [.. Between(FirstSpeedRpm, last, SpeedCount).Select(n => Math.Round(n / round) * round)],
-            ThrottleDegrees = [.. Between(Math.Sqrt(FirstOpeningDegrees), Math.Sqrt(wide), ThrottleCount).Select(s => Math.Round(s * s, 2))],
+            ThrottleDegrees = [.. Openings, Math.Round(wide, 2)],
         };
     }
 
