@@ -33,5 +33,11 @@ fi
 if compgen -G "$data/*.json" >/dev/null; then
     ./tickover check --brief "$data"/*.json || true
     echo
+    echo "What the mixture says, computed from the documents, not fitted to readings:"
+    for car in "$data"/*.json; do
+        finding=$(./tickover mixture "$car" 2>/dev/null | sed -n 's/^Look first/look first/p' | head -1) || true
+        echo "  $(basename "$car" .json): ${finding:-no point off target, or the document has faults}"
+    done
+    echo
 fi
 exec ./tickover serve "${args[@]}"
