@@ -51,7 +51,7 @@ internal static class MixtureSentence
         var (from, to) = (Word(region.SmallestOpening), Word(region.LargestOpening));
         return (from, to) switch
         {
-            ("light", "wide open") => "all openings",
+            ("light", "wide open") => "in places at all openings",
             ("wide open", _) => "wide open",
             (_, "wide open") => $"{from} to wide open throttle",
             _ when string.Equals(from, to, StringComparison.Ordinal) => $"{from} throttle",
