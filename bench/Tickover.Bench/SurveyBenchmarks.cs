@@ -14,6 +14,7 @@ public class SurveyBenchmarks
     private Car _alike = null!;
     private Car _different = null!;
     private Car _shared = null!;
+    private Car _six = null!;
     private MixtureSurvey _fitted = null!;
     private Car _otherJet = null!;
 
@@ -22,6 +23,7 @@ public class SurveyBenchmarks
     {
         _alike = Samples.Read("osprey-v8");
         _shared = Samples.Read("gannet-1500");
+        _six = Samples.Read("tern-2800");
 
         // another choke in each barrel: neither air nor fuel can be shared between any two
         _different = Samples.Change(_alike, [.. Enumerable.Range(1, 8).Select(n => (
@@ -39,6 +41,9 @@ public class SurveyBenchmarks
 
     [Benchmark]
     public MixtureSurvey SharedManifold() => MixtureSurvey.Run(_shared);
+
+    [Benchmark]
+    public MixtureSurvey SixBarrelsAlike() => MixtureSurvey.Run(_six);
 
     [Benchmark]
     public MixtureSurvey JetOnTrial() => _fitted.Trial(_otherJet);

@@ -157,8 +157,7 @@ static void set_level(struct fuel_solver *s, double level, double fuel, double a
 }
 
 /* Passes at one level until flow, sag, part of gas and what leaves repeat; fuel that never reaches the lip only goes on sinking. */
-static int repeat(struct fuel_solver *s, struct point *p, double level) {
-    double tolerance = s->settings->flow_tolerance;
+static int repeat(struct fuel_solver *s, struct point *p, double level, double tolerance) {
     for (int k = 0; k < 60; k++) {
         double fuel = s->sums[FUEL], air = s->sums[AIR], flow = NV_Ith_S(s->y, FLOW), sag = NV_Ith_S(s->y, SAG);
         set_level(s, level, fuel, air);
@@ -166,32 +165,36 @@ static int repeat(struct fuel_solver *s, struct point *p, double level) {
         p->passes++;
         double part = tolerance * s->sums[FUEL] + 1e-11;
         int steady = fabs(s->sums[AIR] - air) <= tolerance * s->sums[AIR] + 1e-12 && fabs(s->sums[FUEL] - fuel) <= part;
-        int closed = fabs(NV_Ith_S(s->y, FLOW) - flow) <= part && fabs(NV_Ith_S(s->y, SAG) - sag) <= 1e-7;
+        int closed = fabs(NV_Ith_S(s->y, FLOW) - flow) <= part && fabs(NV_Ith_S(s->y, SAG) - sag) <= tolerance * WELL_SCALE;
         if (steady && (closed || s->sums[FUEL] == 0)) break;
     }
     return 1;
 }
 
-/* (10), (11): the level at which the level the flows would hold equals it; secant inside a bracket, halved now and then. */
+/* (10), (11): the level at which the level the flows would hold equals it; secant inside a bracket, halved now and then. Far from
+   the balance the passes need not repeat to the last digit, so their tolerance follows the error of the level before. */
 static int main_solve(struct fuel_solver *s, struct point *p) {
-    double weight = GRAVITY * s->car->fuel_density, tolerance = s->settings->level_tolerance;
+    double weight = GRAVITY * s->car->fuel_density, tolerance = s->settings->level_tolerance, finest = s->settings->flow_tolerance;
     double bottom = -s->car->main.well_depth, top = fmax(s->car->vent / weight, 0) + 1e-4;
-    double low = bottom, high = top, level = fmin(fmax(p->level, bottom), top), old_level = 0, old_error = 0;
+    double low = bottom, high = top, level = fmin(fmax(p->level, bottom), top), old_level = 0, old_error = 0, within = 1e-2;
     p->passes = 0;
-    for (int k = 0; k < 60; k++) {
-        if (!repeat(s, p, level)) return 0;
+    for (int k = 0; k < 90; k++) {
+        if (!repeat(s, p, level, within)) return 0;
         double held = (s->car->vent - fmax(s->sums[JET_DROP], 0) + s->sums[CORRECTOR_DROP]) / weight;
         double error = fmin(fmax(held, bottom), top) - level;
         p->level = level;
         if (fabs(error) <= tolerance) {
+            if (within > finest) { within = finest; continue; }
             if (s->sums[FUEL] == 0) s->sums[JET_DROP] = 0;
             return 1;
         }
         if (error > 0) low = fmax(low, level); else high = fmin(high, level);
+        if (high - low < tolerance) { low = bottom; high = top; }       /* closed on the wrong place by a pass that had not settled */
         double next = k == 0 || error == old_error ? level + error / 4 : level - error * (level - old_level) / (error - old_error);
-        if (!(next >= low && next <= high) || (k > 5 && k % 2)) next = (low + high) / 2;
+        if (!(next >= low && next <= high) || (k > 8 && k % 2)) next = (low + high) / 2;
         old_level = level; old_error = error;
         level = next;
+        within = fmin(within, fmax(finest, SHARE * fabs(error) / WELL_SCALE));
     }
     return 0;
 }
