@@ -9,6 +9,7 @@
 
 #define GRAVITY 9.80665
 #define SURFACE_TENSION 0.0216
+#define MOST_STAYS 10000
 #define WELL_SCALE 0.02                               /* m of level for 1 of a flow: equal weights */
 #define SHARE 0.02                                    /* of a level's error that its passes may leave: fastest of those tried */
 
