@@ -1,0 +1,60 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace Tickover.Workshop.Visits;
+
+/// <summary>The kinds of items a record holds, and how they are written as JSON: in the journal, in an export and for programs.</summary>
+public static class RecordKinds
+{
+    /// <summary>JSON of items: camelCase, enumerations as words, identifiers and places as texts.</summary>
+    public static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
+    {
+        Converters = { new JsonStringEnumConverter(), new IdJson(), new PlaceJson() },
+        NumberHandling = JsonNumberHandling.Strict,
+        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+        RespectNullableAnnotations = true,
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>All kinds, those others refer to first.</summary>
+    public static readonly IReadOnlyList<Type> All =
+    [
+        typeof(House), typeof(Person), typeof(Instrument), typeof(Owner), typeof(CustomerCar), typeof(Visit), typeof(CarDescription), typeof(Component),
+        typeof(StageMark), typeof(Reading), typeof(Finding), typeof(Photograph), typeof(PartLine), typeof(TimeLine), typeof(Approval), typeof(WorkNote),
+        typeof(SignOff), typeof(CautionSeen), typeof(Signature),
+    ];
+
+    private static readonly Dictionary<string, Type> ByName = All.ToDictionary(t => t.Name, StringComparer.Ordinal);
+
+    /// <summary>The name of an item's kind.</summary>
+    /// <param name="item">The item.</param>
+    /// <returns>A name such as "Finding".</returns>
+    public static string NameOf(RecordItem item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return item.GetType().Name;
+    }
+
+    /// <summary>The type of a kind.</summary>
+    /// <param name="name">Its name.</param>
+    /// <returns>The type, or null where there is no such kind.</returns>
+    public static Type? Find(string name) => ByName.GetValueOrDefault(name);
+
+    /// <summary>Writes an item.</summary>
+    /// <param name="item">The item.</param>
+    /// <returns>JSON in one line.</returns>
+    public static string Write(RecordItem item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return JsonSerializer.Serialize(item, item.GetType(), Json);
+    }
+
+    /// <summary>Reads an item.</summary>
+    /// <param name="kind">Name of its kind.</param>
+    /// <param name="json">What <see cref="Write"/> wrote.</param>
+    /// <returns>The item.</returns>
+    /// <exception cref="JsonException">The text is no such item.</exception>
+    public static RecordItem Read(string kind, string json) =>
+        (RecordItem?)JsonSerializer.Deserialize(json, Find(kind) ?? throw new JsonException($"\"{kind}\" is no kind of item."), Json)
+        ?? throw new JsonException("The item is empty.");
+}
