@@ -3,6 +3,7 @@ using Tickover.Web.Api;
 using Tickover.Web.Cars;
 using Tickover.Web.Documents;
 using Tickover.Web.Frame;
+using Tickover.Web.Lan;
 using Tickover.Web.Mixture;
 using Tickover.Workshop.Cars;
 
@@ -49,6 +50,7 @@ public static class WebApp
         app.UseSecurityHeaders();
         app.UseHostCheck(options.Address);
         app.UseFaultPages();
+        app.UseDevices();
         app.MapFrame();
         app.MapCars();
         app.MapDescription();
@@ -71,6 +73,7 @@ public static class WebApp
             .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.DataFolder, ".tickover", "keys")));
         services.ConfigureHttpJsonOptions(json => json.SerializerOptions.WriteIndented = false);
         services.AddSingleton(options);
+        services.AddLan();
         services.AddSingleton<PageAssets>();
         services.AddSingleton<ICarShelf>(new CarFolder(options.DataFolder));
         services.AddSingleton<Samples>();
