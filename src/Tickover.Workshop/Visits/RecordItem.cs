@@ -1,9 +1,12 @@
+using System.Text.Json.Serialization;
+
 namespace Tickover.Workshop.Visits;
 
 /// <summary>Anything the workshop's record keeps. What is set by the record itself is marked so.</summary>
 public abstract record RecordItem
 {
     /// <summary>The item's number, whatever its kind.</summary>
+    [JsonIgnore]
     public abstract Guid Key { get; }
 
     /// <summary>0 for a new item; else the version that was looked at before it was changed. The record counts it up.</summary>

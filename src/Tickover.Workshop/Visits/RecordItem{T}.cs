@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Tickover.Workshop.Visits;
 
 /// <summary>Anything the workshop's record keeps, with an identifier of its own type.</summary>
@@ -9,5 +11,6 @@ public abstract record RecordItem<T> : RecordItem
     public Id<T> Id { get; init; } = Visits.Id.New<T>();
 
     /// <inheritdoc/>
+    [JsonIgnore]
     public override Guid Key => Id.Value;
 }

@@ -1,0 +1,73 @@
+using Microsoft.EntityFrameworkCore;
+using Tickover.Records.Model;
+using Tickover.Workshop.Visits;
+
+namespace Tickover.Records.Opening;
+
+/// <summary>Opens a record: only one that is known, whole and not newer than this program; never an empty one where one was expected.</summary>
+public static class RecordOpening
+{
+    /// <summary>Opens, and brings an older record up to date after putting a copy aside.</summary>
+    /// <param name="place">Where it lies.</param>
+    /// <param name="beginning">Whether a new one may be begun where there never was one.</param>
+    /// <param name="clock">The server's clock.</param>
+    /// <param name="cancellation">Stops the opening.</param>
+    /// <returns>The open record.</returns>
+    /// <exception cref="RecordTroubleException">It cannot be opened; the message says why and what to do.</exception>
+    public static async Task<RecordStore> OpenAsync(RecordPlace place, Beginning beginning, TimeProvider clock, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        ArgumentNullException.ThrowIfNull(clock);
+        var note = RecordNote.Read(place);
+        try
+        {
+            var contexts = ContextFactory.For(place);
+            var isNew = place.IsFile
+                ? await FileOpening.PrepareAsync(place, note, beginning, clock, cancellation)
+                : await DatabaseOpening.PrepareAsync(place, contexts, note, beginning, clock, cancellation);
+            if (!isNew)
+            {
+                await UpgradeAsync(place, contexts, cancellation);
+            }
+
+            var stamp = await StampAsync(place, contexts, cancellation);
+            RecordNote.Check(place, note, stamp);
+            return new RecordStore(place, contexts, clock);
+        }
+        catch (Exception fault) when (Trouble.Is(fault))
+        {
+            throw Trouble.Tell(fault, place.Words);
+        }
+    }
+
+    private static async Task<StampRow> StampAsync(RecordPlace place, ContextFactory contexts, CancellationToken cancellation)
+    {
+        await using var context = contexts.Make();
+        return await context.Stamps.AsNoTracking().SingleOrDefaultAsync(cancellation)
+            ?? throw new RecordTroubleException($"{place.Words} was begun but never finished. Nothing can be in it: move it away and start again.");
+    }
+
+    private static async Task UpgradeAsync(RecordPlace place, ContextFactory contexts, CancellationToken cancellation)
+    {
+        await using var context = contexts.Make();
+        var known = context.Database.GetMigrations().ToList();
+        var applied = (await context.Database.GetAppliedMigrationsAsync(cancellation)).ToList();
+        if (applied.Except(known, StringComparer.Ordinal).FirstOrDefault() is { } newer)
+        {
+            throw new RecordTroubleException($"{place.Words} was written by a newer Tickover (it knows \"{newer}\"). Install that version; this one would lose what it does not know.");
+        }
+
+        // Only when something is pending: the tool's own lock on SQLite has no time-out, and a killed upgrade leaves it behind.
+        if (applied.Count < known.Count)
+        {
+            await using var alone = FolderLock.Take(place);
+            if (place.IsFile)
+            {
+                await FileOpening.KeepCopyAsync(place, applied[^1], cancellation);
+                await FileOpening.ClearStaleLockAsync(context, cancellation);
+            }
+
+            await context.Database.MigrateAsync(cancellation);
+        }
+    }
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using Microsoft.EntityFrameworkCore;
+using Tickover.Records.Model;
+using Tickover.Workshop.Visits;
+
+namespace Tickover.Records;
+
+/// <summary>The PINs, in a table of their own that no export carries.</summary>
+/// <param name="store">The open record.</param>
+/// <remarks>A PIN of few digits is guessed quickly by whoever has the database; it keeps colleagues honest, not thieves out.</remarks>
+public sealed class PinBook(RecordStore store) : IPins
+{
+    private const int ShortestPin = 4;
+    private const int LongestPin = 8;
+    private const int FreeTries = 5;
+    private const int SaltBytes = 16;
+    private const int HashBytes = 32;
+
+    /// <summary>OWASP Password Storage Cheat Sheet, PBKDF2 with HMAC-SHA-256.</summary>
+    private const int Iterations = 600_000;
+
+    private static readonly TimeSpan FirstWait = TimeSpan.FromMinutes(1);
+
+    private static readonly TimeSpan LongestWait = TimeSpan.FromHours(1);
+
+    /// <inheritdoc/>
+    public Task<bool> HasPinAsync(Id<Person> person, CancellationToken cancellation = default) =>
+        store.ReadAsync(context => context.Pins.AnyAsync(p => p.Person == person.Value, cancellation));
+
+    /// <inheritdoc/>
+    public async Task<string?> SetAsync(Id<Person> person, string pin, string? current, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(pin);
+        if (pin.Length is < ShortestPin or > LongestPin || !pin.All(char.IsAsciiDigit))
+        {
+            return "A PIN is four to eight digits.";
+        }
+
+        if (await HasPinAsync(person, cancellation))
+        {
+            if (current is null)
+            {
+                return "This person has a PIN. Type the old one too.";
+            }
+
+            if (await TryAsync(person, current, cancellation) is { } wrong)
+            {
+                return wrong;
+            }
+        }
+
+        return await store.WriteAloneAsync(context => KeepAsync(context, person.Value, pin, cancellation), cancellation);
+    }
+
+    /// <inheritdoc/>
+    public Task<string?> TryAsync(Id<Person> person, string pin, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(pin);
+        return store.WriteAloneAsync(context => TryAsync(context, person.Value, pin, cancellation), cancellation);
+    }
+
+    private static byte[] Hash(string pin, byte[] salt, int iterations) =>
+        Rfc2898DeriveBytes.Pbkdf2(pin, salt, iterations, HashAlgorithmName.SHA256, HashBytes);
+
+    private static async Task<string?> KeepAsync(RecordsContext context, Guid person, string pin, CancellationToken cancellation)
+    {
+        var row = await context.Pins.FindAsync([person], cancellation);
+        if (row is null)
+        {
+            row = new PinRow { Person = person };
+            context.Pins.Add(row);
+        }
+
+        row.Salt = RandomNumberGenerator.GetBytes(SaltBytes);
+        row.Iterations = Iterations;
+        row.Hash = Hash(pin, row.Salt, row.Iterations);
+        row.WrongTries = 0;
+        row.ShutUntil = null;
+        await context.SaveChangesAsync(cancellation);
+        return null;
+    }
+
+    private async Task<string?> TryAsync(RecordsContext context, Guid person, string pin, CancellationToken cancellation)
+    {
+        var now = store.Clock.GetUtcNow();
+        if (await context.Pins.FindAsync([person], cancellation) is not { } row)
+        {
+            return "This person has no PIN yet. Set one under Workshop, People.";
+        }
+
+        // A clock set back must not shut somebody out for longer than the longest wait.
+        if (row.ShutUntil is { } until && until > now && until - now <= LongestWait)
+        {
+            return $"Too many wrong PINs. Wait until {until.ToLocalTime().ToString("HH:mm", CultureInfo.InvariantCulture)}.";
+        }
+
+        var right = CryptographicOperations.FixedTimeEquals(Hash(pin, row.Salt, row.Iterations), row.Hash);
+        row.WrongTries = right ? 0 : row.WrongTries + 1;
+        row.ShutUntil = row.WrongTries < FreeTries ? null : now + Wait(row.WrongTries - FreeTries);
+        await context.SaveChangesAsync(CancellationToken.None);
+        return right ? null : "The PIN is wrong. Nothing was signed.";
+    }
+
+    private static TimeSpan Wait(int beyond) => beyond >= 6 ? LongestWait : TimeSpan.FromTicks(Math.Min(LongestWait.Ticks, FirstWait.Ticks << beyond));
+}

@@ -1,0 +1,46 @@
+using System.Net.Sockets;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Npgsql;
+using Tickover.Workshop.Visits;
+
+namespace Tickover.Records;
+
+/// <summary>Tells what is wrong with a database in plain words.</summary>
+internal static class Trouble
+{
+    private const int Busy = 5;
+    private const int Locked = 6;
+    private const int ReadOnly = 8;
+    private const int InputOutput = 10;
+    private const int Corrupt = 11;
+    private const int Full = 13;
+    private const int CannotOpen = 14;
+    private const int NotADatabase = 26;
+
+    /// <summary>Whether a fault is the database's.</summary>
+    public static bool Is(Exception fault) => Cause(fault) is not null;
+
+    /// <summary>The fault in plain words.</summary>
+    public static RecordTroubleException Tell(Exception fault, string where) => new($"{Sentence(Cause(fault)!, where)}", fault);
+
+    private static Exception? Cause(Exception fault) => fault switch
+    {
+        SqliteException or NpgsqlException or TimeoutException => fault,
+        DbUpdateException { InnerException: { } inner } => Cause(inner),
+        InvalidOperationException { InnerException: { } inner } => Cause(inner),
+        _ => null,
+    };
+
+    private static string Sentence(Exception cause, string where) => cause switch
+    {
+        SqliteException { SqliteErrorCode: Full } => $"The disk is full: {where} cannot grow. Nothing of this entry was kept. Make room and send it again.",
+        SqliteException { SqliteErrorCode: Busy or Locked } => $"Another program holds {where}. Nothing of this entry was kept; it may be sent again. Close the other program if this lasts.",
+        SqliteException { SqliteErrorCode: ReadOnly } => $"{where} may not be written. See to the rights of the file and its folder.",
+        SqliteException { SqliteErrorCode: Corrupt or NotADatabase } => $"{where} is damaged. Stop the server, keep the file aside, and restore the last backup with: tickover restore",
+        SqliteException { SqliteErrorCode: InputOutput } => $"The disk under {where} gives errors. Copy the folder to another disk before going on.",
+        SqliteException { SqliteErrorCode: CannotOpen } => $"{where} cannot be opened. See that the disk is there and the file has not been moved.",
+        NpgsqlException { InnerException: SocketException or TimeoutException } => $"{where} does not answer. See that its server runs and the network is up.",
+        _ => $"{where} refuses: {cause.Message}",
+    };
+}
