@@ -151,6 +151,19 @@ public sealed class RecordStore : IRecord, IDisposable
         }
     }
 
+    private static async Task<string?> SaveAsync(RecordsContext context)
+    {
+        try
+        {
+            await context.SaveChangesAsync(CancellationToken.None);
+            return null;
+        }
+        catch (DbUpdateException fault) when (Trouble.Contradiction(fault) is { } words)
+        {
+            return words;
+        }
+    }
+
     private static ActOutcome Refused(string words) => new(ActEnding.Refused, 0, words, []);
 
     private Task<ActOutcome> WriteAsync(Guid key, Func<RecordsContext, Task<ActOutcome>> write, CancellationToken cancellation) => WriteAloneAsync(
@@ -167,7 +180,11 @@ public sealed class RecordStore : IRecord, IDisposable
             if (outcome.Ending == ActEnding.Kept)
             {
                 // From here on the act is kept whole even if the sender has gone: cancelling a commit half-way tells nobody anything.
-                await context.SaveChangesAsync(CancellationToken.None);
+                if (await SaveAsync(context) is { } refusal)
+                {
+                    return Refused(refusal);
+                }
+
                 await transaction.CommitAsync(CancellationToken.None);
             }
 

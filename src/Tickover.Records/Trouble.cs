@@ -16,7 +16,19 @@ internal static class Trouble
     private const int Corrupt = 11;
     private const int Full = 13;
     private const int CannotOpen = 14;
+    private const int Constraint = 19;
+    private const int MissingReference = 787;
     private const int NotADatabase = 26;
+
+    /// <summary>What an entry contradicts in the record, in words; null where the fault is another.</summary>
+    public static string? Contradiction(DbUpdateException fault) => fault.InnerException switch
+    {
+        SqliteException { SqliteExtendedErrorCode: MissingReference } or PostgresException { SqlState: PostgresErrorCodes.ForeignKeyViolation } =>
+            "This belongs to a visit, a car or a person that the record does not hold. Load the page again.",
+        SqliteException { SqliteErrorCode: Constraint } or PostgresException { SqlState: PostgresErrorCodes.UniqueViolation } =>
+            "There is one of that name already. Choose another name.",
+        _ => null,
+    };
 
     /// <summary>Whether a fault is the database's.</summary>
     public static bool Is(Exception fault) => Cause(fault) is not null;

@@ -29,7 +29,12 @@ internal sealed class ActWriter(RecordsContext context, ActRow row)
                 : $"This {Words(asked)} is not in the record. Load the page again.";
         }
 
-        var was = await BaseAsync(current, asked, cancellation);
+        if (asked.Version == 0)
+        {
+            return await ChangeAsync(null, current, asked, cancellation);
+        }
+
+        var was = asked.Version == current.Version ? current : await BaseAsync(asked, cancellation);
         return was is null
             ? $"This {Words(asked)} was changed from a version the record does not know. Load the page again."
             : await ChangeAsync(was, current, asked, cancellation);
@@ -67,7 +72,7 @@ internal sealed class ActWriter(RecordsContext context, ActRow row)
         return null;
     }
 
-    private async Task<string?> ChangeAsync(RecordItem was, RecordItem current, RecordItem asked, CancellationToken cancellation)
+    private async Task<string?> ChangeAsync(RecordItem? was, RecordItem current, RecordItem asked, CancellationToken cancellation)
     {
         var clashes = new List<(string Field, string Was, string Theirs, string Yours)>();
         var merged = ItemMerge.Of(was, current, asked, clashes);
@@ -83,26 +88,18 @@ internal sealed class ActWriter(RecordsContext context, ActRow row)
             return $"A {Words(current)} is a fact and is not changed. Strike it out and keep a new one.";
         }
 
+        // Copied first: the values are set into the very object that was read.
+        var before = current with { };
         context.Entry(current).CurrentValues.SetValues(stamped);
-        await NoteAsync(current, stamped, cancellation);
+        await NoteAsync(before, stamped, cancellation);
         return null;
     }
 
     private static bool Same(RecordItem a, RecordItem b) => string.Equals(RecordKinds.Write(a), RecordKinds.Write(b), StringComparison.Ordinal);
 
-    // What a change started from: the version looked at, or, where two people made the same new thing at once, a blank one.
-    private async Task<RecordItem?> BaseAsync(RecordItem current, RecordItem asked, CancellationToken cancellation)
+    // The version looked at, where it is not the latest.
+    private async Task<RecordItem?> BaseAsync(RecordItem asked, CancellationToken cancellation)
     {
-        if (asked.Version == current.Version)
-        {
-            return current;
-        }
-
-        if (asked.Version == 0)
-        {
-            return ItemTable.Blank(asked);
-        }
-
         var json = await context.Changes
             .Where(c => c.Item == asked.Key && c.Version == asked.Version)
             .Select(c => c.After)

@@ -10,14 +10,14 @@ internal static class ItemMerge
     private static readonly HashSet<string> Stamps = new(StringComparer.Ordinal) { "version", "kept", "changed", "keptAt", "keptBy", "id" };
 
     /// <summary>Merges.</summary>
-    /// <param name="was">What both started from.</param>
+    /// <param name="was">What both started from; null where both made it new.</param>
     /// <param name="theirs">What stands now.</param>
     /// <param name="yours">What is asked for.</param>
     /// <param name="clashes">Gets the fields that clash, as (field, was, theirs, yours).</param>
     /// <returns>The merged item; its stamps are those of <paramref name="theirs"/>.</returns>
-    public static RecordItem Of(RecordItem was, RecordItem theirs, RecordItem yours, ICollection<(string Field, string Was, string Theirs, string Yours)> clashes)
+    public static RecordItem Of(RecordItem? was, RecordItem theirs, RecordItem yours, ICollection<(string Field, string Was, string Theirs, string Yours)> clashes)
     {
-        var before = Fields(was);
+        var before = Fields(was ?? (RecordItem)Activator.CreateInstance(theirs.GetType())!);
         var standing = Fields(theirs);
         var asked = Fields(yours);
         foreach (var (field, wanted) in asked.ToList().Where(f => !Stamps.Contains(f.Key)))

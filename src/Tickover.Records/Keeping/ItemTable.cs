@@ -17,15 +17,6 @@ internal static class ItemTable
         return (Task<RecordItem?>)find.Invoke(null, [context, key, cancellation])!;
     }
 
-    /// <summary>An item of the same kind and number with nothing in it.</summary>
-    public static RecordItem Blank(RecordItem item)
-    {
-        var blank = (RecordItem)Activator.CreateInstance(item.GetType())!;
-        var json = System.Text.Json.Nodes.JsonNode.Parse(RecordKinds.Write(blank))!.AsObject();
-        json["id"] = item.Key.ToString("N");
-        return RecordKinds.Read(RecordKinds.NameOf(item), json.ToJsonString(RecordKinds.Json));
-    }
-
     private static async Task<RecordItem?> FindOfAsync<T>(RecordsContext context, Guid key, CancellationToken cancellation)
         where T : RecordItem<T> => await context.Set<T>().FindAsync([new Id<T>(key)], cancellation);
 }
