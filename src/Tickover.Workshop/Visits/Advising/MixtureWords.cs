@@ -1,0 +1,7 @@
+namespace Tickover.Workshop.Visits.Advising;
+
+/// <summary>A trial of mixture in words.</summary>
+/// <param name="Sentence">What to try, verb first: "Try idle jet 55 in all six barrels".</param>
+/// <param name="Why">Where it is out, in one sentence.</param>
+/// <param name="Evidence">Figures behind it.</param>
+public sealed record MixtureWords(string Sentence, string Why, IReadOnlyList<string> Evidence);
