@@ -1,4 +1,4 @@
 namespace Tickover.Records.Tests;
 
 /// <summary>The suite on PostgreSQL.</summary>
-public sealed class PostgresRecordTests(PostgresHome home) : RecordSuite(home), IClassFixture<PostgresHome>;
+public sealed class PostgresRecordTests(PostgresHome home) : RecordSuite(home);
