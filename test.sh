@@ -62,6 +62,8 @@ install_missing() {
     local missing=()
     command -v chromium >/dev/null || missing+=(chromium)
     command -v fc-list >/dev/null && fc-list 2>/dev/null | grep -qi 'noto' || missing+=(fontconfig fonts-noto-core)
+    command -v pdftotext >/dev/null || missing+=(poppler-utils)
+    command -v zbarimg >/dev/null || missing+=(zbar-tools)
     command -v node >/dev/null || missing+=(nodejs)
     command -v npm >/dev/null || missing+=(npm)
     [ ${#missing[@]} -eq 0 ] && return 0

@@ -11,7 +11,7 @@ public sealed class ArrowTests
         // project, other projects it may know, packages it may know
         { "Tickover.Physics", [], ["MathNet.Numerics"] },
         { "Tickover.Workshop", ["Tickover.Physics"], ["UnitsNet"] },
-        { "Tickover.Reports", ["Tickover.Workshop"], [] },
+        { "Tickover.Reports", ["Tickover.Workshop"], ["PDFsharp", "PdfSharp", "QRCoder"] },
         { "Tickover.Web", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports"], ["Markdig"] },
         { "Tickover.Cli", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
     };

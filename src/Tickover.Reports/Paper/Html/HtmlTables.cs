@@ -1,0 +1,50 @@
+namespace Tickover.Reports.Paper.Html;
+
+/// <summary>Writes tables and lists of facts as HTML.</summary>
+internal static class HtmlTables
+{
+    internal static void Write(HtmlPage page, Block block)
+    {
+        if (block is Facts facts)
+        {
+            page.Raw("<dl>");
+            foreach (var fact in facts.Entries)
+            {
+                page.Raw("<div><dt>").Words(Prose.Of(fact.Name)).Raw("</dt><dd>").Words(fact.Value).Raw("</dd></div>");
+            }
+
+            page.Raw("</dl>\n");
+        }
+        else if (block is Table table)
+        {
+            Write(page, table);
+        }
+    }
+
+    private static void Write(HtmlPage page, Table table)
+    {
+        page.Raw("<table><caption").Raw(table.ShowsName ? ">" : " class=\"unseen\">").Words(Prose.Of(table.Name)).Raw("</caption><thead><tr>");
+        foreach (var column in table.Columns)
+        {
+            // A head without words is an empty corner, not a heading
+            var empty = column.Heading.Length == 0;
+            page.Raw(empty ? "<td" : "<th scope=\"col\"").Raw(Figures(column)).Raw(">").Words(Prose.Of(column.Heading)).Raw(empty ? "</td>" : "</th>");
+        }
+
+        page.Raw("</tr></thead><tbody>\n");
+        foreach (var row in table.Rows)
+        {
+            page.Raw("<tr>");
+            for (var i = 0; i < row.Count; i++)
+            {
+                page.Raw(i == 0 ? "<th scope=\"row\"" : "<td").Raw(Figures(table.Columns[i])).Raw(">").Words(row[i]).Raw(i == 0 ? "</th>" : "</td>");
+            }
+
+            page.Raw("</tr>\n");
+        }
+
+        page.Raw("</tbody></table>\n");
+    }
+
+    private static string Figures(Column column) => column.Figures ? " class=\"n\"" : "";
+}
