@@ -33,7 +33,7 @@ public sealed record JudgedReading
             Standing = instrument is null ? null : InstrumentStanding.On(instrument, on),
             On = on,
             BandSi = band,
-            Verdict = Verdicts.Judge(reading.Si ?? double.NaN, band, measure.Limit?.LowestSi, measure.Limit?.HighestSi),
+            Verdict = Judgement.Judge(reading.Si ?? double.NaN, band, measure.Limit?.LowestSi, measure.Limit?.HighestSi),
         };
     }
 }

@@ -60,7 +60,7 @@ public sealed record RoundSpread
             Places = places,
             LowestRpm = readings.Min(r => r.Reading.EngineSpeedRpm),
             HighestRpm = readings.Max(r => r.Reading.EngineSpeedRpm),
-            Verdict = Together(places, Verdicts.Judge(spread, band, null, round.Measure.Limit?.LargestSpread(mean))),
+            Verdict = Together(places, Judgement.Judge(spread, band, null, round.Measure.Limit?.LargestSpread(mean))),
         };
     }
 
@@ -70,7 +70,7 @@ public sealed record RoundSpread
     {
         var deviation = Si(reading) - mean;
         var allowed = limit?.LargestDeviation(mean);
-        var verdict = Verdicts.Judge(deviation, reading.BandSi, -allowed, allowed);
+        var verdict = Judgement.Judge(deviation, reading.BandSi, -allowed, allowed);
         return new PlaceDeviation(reading, deviation, mean == 0 ? double.NaN : deviation / Math.Abs(mean), reading.Verdict.And(verdict));
     }
 

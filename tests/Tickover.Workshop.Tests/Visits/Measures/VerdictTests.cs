@@ -19,7 +19,7 @@ public class VerdictTests
     [InlineData(5, 0.1, null, null, Verdict.NotJudged)]
     [InlineData(double.NaN, 0.1, 4.0, 6.0, Verdict.NotJudged)]
     public void A_band_that_straddles_the_limit_decides_nothing(double value, double band, double? lowest, double? highest, Verdict verdict) =>
-        Assert.Equal(verdict, Verdicts.Judge(value, band, lowest, highest));
+        Assert.Equal(verdict, Judgement.Judge(value, band, lowest, highest));
 
     [Theory]
     [InlineData("idleAirflow", "±0.25 kg/h", 3.6, 0.25)]

@@ -1,7 +1,7 @@
 namespace Tickover.Workshop.Visits.Measures;
 
 /// <summary>Judges values by limits and says the verdict.</summary>
-public static class Verdicts
+public static class Judgement
 {
     /// <summary>Part of a limit by which the rounding of a conversion may move a value that lies on it.</summary>
     private const double Rounding = 1e-9;
