@@ -58,7 +58,7 @@ public sealed class NextStepsTests
 
     [Fact]
     public void No_advice_calls_anything_safe() =>
-        Assert.All(Situations.SelectMany(s => NextSteps.All(Context(s.Data.Item1))), a => Assert.All<string>([a.Sentence, a.Why, .. a.Evidence], t => Assert.DoesNotMatch(Verdicts.Pattern(), t)));
+        Assert.All(Situations.SelectMany(s => NextSteps.All(Context(s.Data.Item1))), a => Assert.All<string>([a.Sentence, a.Why, .. a.Evidence], t => Assert.DoesNotMatch(CalledSafe.Pattern(), t)));
 
     [Fact]
     public void What_can_hurt_stands_alone_and_a_second_step_is_of_another_sort()

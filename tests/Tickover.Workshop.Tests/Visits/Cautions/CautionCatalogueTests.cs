@@ -57,7 +57,7 @@ public sealed class CautionCatalogueTests
         var cautions = CautionCatalogue.All.SelectMany(c => new[] { c.Step, c.First, c.Why, c.EnterAfterwards }.Concat(c.Conditions));
         var gates = GateCatalogue.All.SelectMany(g => g.Checks.SelectMany(c => new[] { c.Name, c.Words, c.LookFor, c.Seen, c.Otherwise }).Append(g.Name).Append(g.Before));
 
-        Assert.All(cautions.Concat(gates), text => Assert.DoesNotMatch(Verdicts.Pattern(), text));
+        Assert.All(cautions.Concat(gates), text => Assert.DoesNotMatch(CalledSafe.Pattern(), text));
         Assert.Contains("does not say that anything is safe", Caution.Closing, StringComparison.Ordinal);
     }
 
