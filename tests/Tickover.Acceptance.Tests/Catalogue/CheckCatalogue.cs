@@ -15,6 +15,7 @@ public static class CheckCatalogue
         SuctionChecks.Group,
         LipChecks.Group,
         AltitudeChecks.Group,
+        UnitChecks.Group,
     ];
 
     public static IEnumerable<OutsideCheck> All => Groups.SelectMany(group => group.Checks);
