@@ -89,8 +89,12 @@ public static class ShownMeasure
         return $"{(number is "0" || number[0] == Minus ? "" : "+")}{number}{ThinSpace}%";
     }
 
-    /// <summary>The value in the unit shown.</summary>
-    internal static double In(MeasureDefinition measure, double si, UnitChoice units) => QuantityUnits.Find(measure.Quantity, measure.Unit(units)).FromSi(si);
+    /// <summary>The value in the unit shown, for pictures; never for words.</summary>
+    /// <param name="measure">The measure; it has figures.</param>
+    /// <param name="si">The value in SI.</param>
+    /// <param name="units">Metric or imperial.</param>
+    /// <returns>The value in the unit of <see cref="MeasureDefinition.Unit"/>.</returns>
+    public static double In(MeasureDefinition measure, double si, UnitChoice units) => QuantityUnits.Find(measure.Quantity, measure.Unit(units)).FromSi(si);
 
     private static double Step(MeasureDefinition measure, double differenceSi, UnitChoice units) => In(measure, differenceSi, units) - In(measure, 0, units);
 
