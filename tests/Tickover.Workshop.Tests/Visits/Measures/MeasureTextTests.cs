@@ -103,11 +103,6 @@ public class MeasureTextTests
     }
 
     [Fact]
-    public void The_ends_of_the_usual_range_are_not_asked_about_in_either_unit() => Assert.All(
-        from m in Numbers.Where(m => m.Quantity != Quantity.GaugeScale) from u in Enum.GetValues<UnitChoice>() from end in new[] { m.Usual!.LowSi, m.Usual.HighSi } select (m, u, end),
-        c => Assert.True(c.m.Usual!.Holds(c.end)));
-
-    [Fact]
     public void A_choice_is_kept_in_its_own_spelling() => Assert.Equal("clear and bright", MeasureText.Read(Find("fuelAppearance"), " Clear and Bright ", UnitChoice.Metric).Typed);
 
     [Fact]
