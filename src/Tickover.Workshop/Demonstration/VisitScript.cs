@@ -101,7 +101,7 @@ internal sealed class VisitScript(Script script, string name, int begins)
         PartLine p => p with { Id = Next<PartLine>(), Visit = Visit, Stage = _stage, FittedOn = p.State == PartState.Fitted ? Day : null },
         TimeLine t => t with { Id = Next<TimeLine>(), Visit = Visit, Stage = _stage, Person = _who.Id, On = Day },
         WorkNote n => n with { Id = Next<WorkNote>(), Visit = Visit, Stage = _stage, On = Day },
-        StageMark s => s with { Id = Next<StageMark>(), Visit = Visit, Stage = _stage },
+        StageMark s => s with { Id = StageMark.IdFor(Visit, _stage), Visit = Visit, Stage = _stage },
         SignOff s => s with { Id = Next<SignOff>(), Visit = Visit, Person = _who.Id, On = Day },
         CautionSeen c => c with { Id = Next<CautionSeen>(), Visit = Visit, Person = _who.Id },
         Approval a => a with { Id = Next<Approval>(), Visit = Visit },
