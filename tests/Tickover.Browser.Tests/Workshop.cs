@@ -21,6 +21,9 @@ public sealed class Workshop : IAsyncLifetime
     /// <summary>Folder of the cars.</summary>
     public string Folder => _folder;
 
+    /// <summary>The browser, for tests that need a host or a context of their own.</summary>
+    public IBrowser Browser => _browser!;
+
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {

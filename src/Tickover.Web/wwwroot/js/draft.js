@@ -1,56 +1,80 @@
 // @ts-check
 /**
- * Keeps what is typed into a long form until the server has it: a reload, a closed tab or a server away loses nothing.
+ * Keeps what is typed into a form marked data-draft="NAME" until it is kept for good: a reload, a closed tab, a flat battery
+ * or a server away loses nothing.
  */
 
 const prefix = "tickover-draft:";
 
-/** Keeps and restores the drafts of the forms on this page. */
+/** Keeps and restores the drafts of the forms on this page, now and after a swap. */
 export function keepDrafts() {
-  for (const form of document.querySelectorAll("form[data-draft-form]")) {
+  restoreAll();
+  document.addEventListener("tickover:swapped", restoreAll);
+  document.addEventListener("input", note);
+  document.addEventListener("change", note);
+}
+
+/**
+ * What was typed is kept for good.
+ * @param {HTMLFormElement} form
+ */
+export function forgetDraft(form) {
+  if (form.dataset["draft"] !== undefined) {
+    quietly(() => localStorage.removeItem(keyOf(form)));
+  }
+}
+
+/** @param {Event} event */
+function note(event) {
+  const form = event.target instanceof Element ? event.target.closest("form[data-draft]") : null;
+  if (form instanceof HTMLFormElement) {
+    /** @type {Record<string, string>} */
+    const typed = {};
+    for (const field of fields(form)) {
+      if (isChanged(field)) {
+        typed[nameOf(field)] = valueOf(field);
+      }
+    }
+    quietly(() => localStorage.setItem(keyOf(form), JSON.stringify({ made: madeFrom(form), typed })));
+  }
+}
+
+function restoreAll() {
+  for (const form of document.querySelectorAll("form[data-draft]")) {
     if (form instanceof HTMLFormElement) {
-      keep(form);
+      restore(form);
+    }
+  }
+}
+
+/**
+ * A draft made from this same version comes back; one from an older version is out of date and goes.
+ * @param {HTMLFormElement} form
+ */
+function restore(form) {
+  const kept = read(keyOf(form));
+  if (kept === null || kept.made !== madeFrom(form)) {
+    forgetDraft(form);
+    return;
+  }
+  for (const field of fields(form)) {
+    const text = kept.typed[nameOf(field)];
+    if (text !== undefined && text !== valueOf(field)) {
+      put(field, text);
+      field.closest("details")?.setAttribute("open", "");
     }
   }
 }
 
 /** @param {HTMLFormElement} form */
-function keep(form) {
-  const key = prefix + location.pathname + location.search.replace(/[?&]done=[^&]*/, "");
-  const version = form.querySelector("input[name=version]");
-  const made = version instanceof HTMLInputElement ? version.value : "";
-  restore(form, key, made);
-  form.addEventListener("input", () => {
-    /** @type {Record<string, string>} */
-    const typed = {};
-    for (const field of fields(form)) {
-      if (field.value !== field.defaultValue) {
-        typed[field.name] = field.value;
-      }
-    }
-    localStorage.setItem(key, JSON.stringify({ made, typed }));
-  });
+function keyOf(form) {
+  return `${prefix}${location.pathname}${location.search.replace(/[?&]done=[^&]*/, "")}#${form.dataset["draft"]}`;
 }
 
-/**
- * A draft made from this same document comes back; one from an older document is out of date and goes.
- * @param {HTMLFormElement} form
- * @param {string} key
- * @param {string} made
- */
-function restore(form, key, made) {
-  const kept = read(key);
-  if (kept === null || kept.made !== made) {
-    localStorage.removeItem(key);
-    return;
-  }
-  for (const field of fields(form)) {
-    const text = kept.typed[field.name];
-    if (text !== undefined) {
-      field.value = text;
-      field.closest("details")?.setAttribute("open", "");
-    }
-  }
+/** @param {HTMLFormElement} form */
+function madeFrom(form) {
+  const version = form.querySelector("input[name=version]");
+  return version instanceof HTMLInputElement ? version.value : "";
 }
 
 /**
@@ -66,10 +90,61 @@ function read(key) {
   }
 }
 
+/** @param {() => void} work what may fail where the browser keeps nothing, or is full */
+function quietly(work) {
+  try {
+    work();
+  } catch {
+    // The entry itself is kept elsewhere; only the half-typed text is at stake, and there is no place for it.
+  }
+}
+
+/**
+ * @typedef {HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement} Field
+ */
+
 /**
  * @param {HTMLFormElement} form
- * @returns {HTMLInputElement[]}
+ * @returns {Field[]}
  */
-function fields(form) {
-  return [...form.querySelectorAll("input[data-draft]")].filter((f) => f instanceof HTMLInputElement);
+export function fields(form) {
+  const kinds = new Set(["hidden", "file", "password", "submit", "button", "image", "reset"]);
+  return /** @type {Field[]} */ ([...form.elements].filter((f) =>
+    (f instanceof HTMLInputElement || f instanceof HTMLTextAreaElement || f instanceof HTMLSelectElement) && f.name !== "" && !kinds.has(f.type)));
+}
+
+/** @param {Field} field @returns {boolean} whether a person changed it since the page came */
+export function isChanged(field) {
+  if (field instanceof HTMLSelectElement) {
+    const chosen = [...field.options].findIndex((o) => o.defaultSelected);
+    return field.selectedIndex !== Math.max(0, chosen);
+  }
+  return isTicked(field) ? field.checked !== field.defaultChecked : field.value !== field.defaultValue;
+}
+
+/** @param {Field} field */
+export function valueOf(field) {
+  return isTicked(field) ? String(field.checked) : field.value;
+}
+
+/**
+ * @param {Field} field
+ * @param {string} text
+ */
+export function put(field, text) {
+  if (isTicked(field)) {
+    field.checked = text === "true";
+  } else {
+    field.value = text;
+  }
+}
+
+/** Radio buttons share a name, so the value tells them apart. @param {Field} field */
+export function nameOf(field) {
+  return isTicked(field) ? `${field.name}=${field.value}` : field.name;
+}
+
+/** @param {Field} field @returns {field is HTMLInputElement} */
+function isTicked(field) {
+  return field instanceof HTMLInputElement && (field.type === "checkbox" || field.type === "radio");
 }

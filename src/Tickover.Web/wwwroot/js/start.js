@@ -4,8 +4,16 @@ import { followSwaps } from "./swap.js";
 import { tapMaps } from "./map.js";
 import { keepDrafts } from "./draft.js";
 import { revealFields } from "./reveal.js";
+import { followOutbox } from "./outbox.js";
+import { followKept } from "./refresh.js";
+import { showTray } from "./tray.js";
+import { startSending } from "./sender.js";
 
 followSwaps();
 tapMaps();
 keepDrafts();
 revealFields();
+followOutbox();
+followKept();
+showTray();
+startSending();

@@ -1,0 +1,120 @@
+// @ts-check
+/** Brings the parts of the page marked data-refresh up to date after an entry has reached the server, without a reload. */
+import { fields, isChanged, nameOf, put, valueOf } from "./draft.js";
+
+/** Several entries that go out together cost one fetch. */
+const settleMs = 150;
+
+/** @type {ReturnType<typeof setTimeout> | undefined} */
+let timer;
+/** @type {AbortController | null} */
+let underWay = null;
+
+/** Follows what the outbox reports. */
+export function followKept() {
+  document.addEventListener("tickover:kept", () => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void refresh(), settleMs);
+  });
+}
+
+/** Fetches this page again and swaps the marked parts in. */
+export async function refresh() {
+  if (document.querySelector("[data-refresh][id]") === null) {
+    return;
+  }
+  underWay?.abort();
+  const mine = (underWay = new AbortController());
+  try {
+    const answer = await fetch(location.href, { headers: { Accept: "text/html" }, cache: "no-store", signal: mine.signal });
+    // An older copy from the service worker would take off the page what has just been kept.
+    if (!answer.ok || answer.redirected || answer.headers.has("X-Tickover-As-Of")) {
+      return;
+    }
+    const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
+    for (const old of document.querySelectorAll("[data-refresh][id]")) {
+      const next = fresh.getElementById(old.id);
+      if (next !== null && !old.isEqualNode(next)) {
+        swap(old, next);
+      }
+    }
+    document.dispatchEvent(new CustomEvent("tickover:refreshed"));
+  } catch {
+    // Away again: the page stays as it is, the entry is with the server.
+  }
+}
+
+/**
+ * @param {Element} old
+ * @param {Element} next
+ */
+function swap(old, next) {
+  const typed = typedIn(old);
+  const focus = old.contains(document.activeElement) ? pathOf(document.activeElement) : null;
+  const caret = caretOf(document.activeElement);
+  const open = [...old.querySelectorAll("details[open]")].map(pathOf);
+  old.replaceWith(document.adoptNode(next));
+  for (const path of open) {
+    find(path)?.setAttribute("open", "");
+  }
+  for (const [path, name, text] of typed) {
+    const form = find(path);
+    const field = form instanceof HTMLFormElement ? fields(form).find((f) => nameOf(f) === name) : null;
+    if (field) {
+      put(field, text);
+    }
+  }
+  const place = find(focus);
+  if (place instanceof HTMLElement) {
+    place.focus({ preventScroll: true });
+    if (caret !== null && (place instanceof HTMLInputElement || place instanceof HTMLTextAreaElement)) {
+      place.setSelectionRange(caret, caret);
+    }
+  }
+}
+
+/**
+ * @param {Element} region
+ * @returns {[string, string, string][]} form, field, text
+ */
+function typedIn(region) {
+  /** @type {[string, string, string][]} */
+  const typed = [];
+  for (const form of region.querySelectorAll("form")) {
+    for (const field of fields(form).filter(isChanged)) {
+      typed.push([pathOf(form), nameOf(field), valueOf(field)]);
+    }
+  }
+  return typed;
+}
+
+/** @param {Element | null} element */
+function caretOf(element) {
+  try {
+    return element instanceof HTMLInputElement || element instanceof HTMLTextAreaElement ? element.selectionStart : null;
+  } catch {
+    return null;
+  }
+}
+
+/**
+ * A selector that finds the same element in the next version of the page.
+ * @param {Element | null} element
+ * @returns {string}
+ */
+function pathOf(element) {
+  if (element === null || element === document.body) {
+    return "body";
+  }
+  if (element.id !== "") {
+    return `#${CSS.escape(element.id)}`;
+  }
+  const same = [...(element.parentElement?.children ?? [])].filter((e) => e.localName === element.localName);
+  const own = element.localName + (element.hasAttribute("name") ? `[name="${CSS.escape(element.getAttribute("name") ?? "")}"]` : `:nth-of-type(${same.indexOf(element) + 1})`);
+  return `${pathOf(element.parentElement)} > ${own}`;
+}
+
+/** @param {string | null} path */
+function find(path) {
+  return path === null ? null : document.querySelector(path);
+}
