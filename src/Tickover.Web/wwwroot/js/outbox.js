@@ -28,7 +28,7 @@ export function followOutbox() {
       atIt.add(form);
       void keep(form, event.submitter)
         .finally(() => atIt.delete(form))
-        .then((kept) => kept && changed().then(sendNow));
+        .then((kept) => (kept ? changed().then(sendNow) : undefined));
     }
   });
   watch(({ entries }) => showKept(entries));
