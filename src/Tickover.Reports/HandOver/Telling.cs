@@ -9,6 +9,7 @@ namespace Tickover.Reports.HandOver;
 /// <summary>A visit's record as an account tells it: days, money, ways, figures and words in the house's manner.</summary>
 internal sealed class Telling(VisitRecord record, HandOverSettings settings)
 {
+    private const char NoBreak = '\u00a0';
     private readonly Lazy<IReadOnlyList<MeasureComparison>> _comparisons = new(() => BeforeAndAfter.Of(record));
 
     internal VisitRecord Record => record;
@@ -36,10 +37,10 @@ internal sealed class Telling(VisitRecord record, HandOverSettings settings)
     internal Paragraph Note(string british) => new(Prose(british)) { Voice = Voice.Small };
 
     /// <summary>A day in full, such as "2 December 2026"; American: "December 2, 2026".</summary>
-    internal string Day(DateOnly day) => day.ToString(House.Words == TradeWords.American ? "MMMM d, yyyy" : "d MMMM yyyy", CultureInfo.InvariantCulture);
+    internal string Day(DateOnly day) => day.ToString(House.Words == TradeWords.American ? "MMMM d, yyyy" : "d MMMM yyyy", CultureInfo.InvariantCulture).Replace(' ', NoBreak);
 
     /// <summary>A day in a table, such as "2 Dec 2026".</summary>
-    internal string ShortDay(DateOnly day) => day.ToString(House.Words == TradeWords.American ? "MMM d, yyyy" : "d MMM yyyy", CultureInfo.InvariantCulture);
+    internal string ShortDay(DateOnly day) => day.ToString(House.Words == TradeWords.American ? "MMM d, yyyy" : "d MMM yyyy", CultureInfo.InvariantCulture).Replace(' ', NoBreak);
 
     /// <summary>From and to as one text; open where the car has not left.</summary>
     internal string Stay()
@@ -92,7 +93,7 @@ internal sealed class Telling(VisitRecord record, HandOverSettings settings)
     {
         null => "",
         { Reading.NoReading.Length: > 0 } none => $"no reading: {none.Reading.NoReading}",
-        { Reading.Si: { } si } => ShownMeasure.Text(measure, si, judged.BandSi, House.Units),
+        { Reading.Si: { } si } => ShownMeasure.Text(measure, si, judged.BandSi, House.Units).Replace(' ', NoBreak),
         _ => judged.Reading.Typed,
     };
 

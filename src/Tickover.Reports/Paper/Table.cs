@@ -8,4 +8,10 @@ internal sealed record Table(string Name, IReadOnlyList<Column> Columns, IReadOn
 {
     /// <summary>Whether the name is printed above it.</summary>
     internal bool ShowsName { get; init; }
+
+    /// <summary>Whether it is kept narrow, so that a few figures stand near their names.</summary>
+    internal bool Narrow { get; init; }
+
+    /// <summary>Whether it is set in small type: the long tables behind the words.</summary>
+    internal bool Small { get; init; }
 }

@@ -23,7 +23,7 @@ internal static class Visits
     internal static VisitRecord Demonstration(Func<House, House>? change = null)
     {
         var items = Items();
-        var visit = items.OfType<Visit>().MaxBy(v => items.OfType<Reading>().Count(r => r.Visit == v.Id))!;
+        var visit = items.OfType<Visit>().MaxBy(v => items.OfType<Reading>().Count(r => r.Visit == v.Id))! with { Number = 412 };
         IReadOnlyList<T> Of<T>()
             where T : RecordItem, IOfVisit => [.. items.OfType<T>().Where(i => i.Visit == visit.Id)];
         var house = items.OfType<House>().Single();

@@ -104,19 +104,16 @@ internal static class BeforeAfterPart
         }
 
         yield return new Heading(3, t.Say("Compression"));
-        yield return t.TableOr("", "Compression", [new Column("Cylinder"), Column.OfFigures("As found"), Column.OfFigures("As left")],
-            [.. compared.Rows.Select(r => (IReadOnlyList<Prose>)[Prose.Of(t.Where(r.Place)), Shown(t.Value(compared.Measure, r.AsFound)), Shown(t.Value(compared.Measure, r.AsLeft))])]);
+        yield return BeforeAfterTable.Of(t, "Compression", [new Column("Cylinder")], [.. compared.Rows.Select(r => new BeforeAfterTable.Row([Prose.Of(t.Where(r.Place))], t.Value(compared.Measure, r.AsFound), t.Value(compared.Measure, r.AsLeft)))]);
         yield return t.Note($"Whether rings and valves seal: what counts is that the cylinders are alike.{(compared.Measure.Limit is { } limit ? $" Accepted: {limit.Text} ({limit.Source})." : "")}");
     }
 
     private static IEnumerable<Block> RoadTest(Telling t)
     {
         yield return new Heading(3, t.Say("On the road"));
-        var rows = Road.Select(t.Compared).OfType<MeasureComparison>().SelectMany(c => c.Rows.Select(r => (IReadOnlyList<Prose>)
-        [
-            Prose.Of(r.Place == Place.WholeCar ? t.Label(c.Measure) : $"{t.Label(c.Measure)}, {t.Where(r.Place).ToLowerInvariant()}"), Shown(t.Value(c.Measure, r.AsFound)), Shown(t.Value(c.Measure, r.AsLeft)),
-        ])).ToList();
-        yield return t.TableOr("No road test was noted.", "Road test", [new Column("On the road"), Column.OfFigures("As found"), Column.OfFigures("As left")], rows);
+        var rows = Road.Select(t.Compared).OfType<MeasureComparison>().SelectMany(c => c.Rows.Select(r => new BeforeAfterTable.Row(
+            [Prose.Of(r.Place == Place.WholeCar ? t.Label(c.Measure) : $"{t.Label(c.Measure)}, {t.Where(r.Place).ToLowerInvariant()}")], t.Value(c.Measure, r.AsFound), t.Value(c.Measure, r.AsLeft)))).ToList();
+        yield return rows.Count == 0 ? t.Tell("No road test was noted.") : BeforeAfterTable.Of(t, "Road test", [new Column("On the road")], rows);
         if (rows.Count > 0)
         {
             yield return t.Note("No log of the drive is in the record, so no graph of it is shown.");

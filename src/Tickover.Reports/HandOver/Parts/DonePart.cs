@@ -48,7 +48,7 @@ internal static class DonePart
         var rows = TankTests.Select(t.Compared).OfType<Workshop.Visits.Measures.MeasureComparison>()
             .SelectMany(c => c.Rows.Select(r => (IReadOnlyList<Prose>)
             [
-                t.Prose(c.Measure.Label), Prose.Of(t.Where(r.Place)), Prose.Of(t.Value(c.Measure, r.AsFound)), Prose.Of(t.Value(c.Measure, r.AsLeft)), Prose.Of(t.Say(c.Measure.Limit?.Text ?? "")),
+                t.Prose(c.Measure.Label), Prose.Of(t.Where(r.Place)), Prose.Of(Dash(t.Value(c.Measure, r.AsFound))), Prose.Of(Dash(t.Value(c.Measure, r.AsLeft))), Prose.Of(t.Say(Dash(c.Measure.Limit?.Text ?? ""))),
             ])).ToList();
         if (rows.Count > 0)
         {
@@ -68,14 +68,8 @@ internal static class DonePart
             yield return new Items(overridden);
         }
 
-        var signed = t.Record.SignOffs.Where(s => s.Override.Length == 0).ToList();
-        yield return t.TableOr(
-            "No check was signed.", "Checks signed", [new Column("Before"), new Column("Check"), new Column("What was seen"), new Column("Signed")],
-            [.. signed.Select(s => (IReadOnlyList<Prose>)
-            [
-                t.Prose(PaperText.Capital(GateCatalogue.Of(s.Gate).Before)), t.Prose(GateCatalogue.Find(s.Check)?.Words ?? s.Check), Prose.Of(Or(s.Seen)),
-                Prose.Of($"{t.Name(s.Person)}, {t.ShortDay(s.On)}"),
-            ])]);
+        var signed = t.Record.SignOffs.Count(s => s.Override.Length == 0);
+        yield return t.Tell(signed == 0 ? "No check was signed." : $"{(signed == 1 ? "One check was" : $"{signed} checks were")} signed before fuel was touched, the engine ran or the car went on the road. They are listed at the end.");
     }
 
     private static IEnumerable<Block> Photographs(Telling t)
@@ -88,6 +82,8 @@ internal static class DonePart
             yield return new Photos([.. shown.Select(p => Pictures.Of(t, p, null))]);
         }
     }
+
+    private static string Dash(string text) => text.Length > 0 ? text : "\u2013";
 
     private static string Or(string text) => text.Trim().Length > 0 ? text : "not noted";
 }

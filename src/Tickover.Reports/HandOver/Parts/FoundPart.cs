@@ -50,7 +50,10 @@ internal static class FoundPart
             FindingState.Declined => $"Not done: you did not want it{on}.",
             _ => "Nothing has been decided yet.",
         });
-        var decided = state.Sentence(finding.Decision);
-        return finding.ApprovedBy.Trim().Length > 0 ? decided.Then($" {t.Say("Approved by")} {finding.ApprovedBy.Trim()}.") : decided;
+        // A decision that begins with "Left" has said it
+        var decided = finding.State == FindingState.Left && finding.Decision.TrimStart().StartsWith("Left", StringComparison.OrdinalIgnoreCase)
+            ? Prose.Of(PaperText.Sentence(finding.Decision))
+            : state.Sentence(finding.Decision);
+        return finding.ApprovedBy.Trim().Length > 0 ? decided.Then($" {t.Say("Approved:")} {finding.ApprovedBy.Trim()}.") : decided;
     }
 }

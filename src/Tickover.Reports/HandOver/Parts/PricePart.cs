@@ -52,6 +52,7 @@ internal static class PricePart
         ]).ToList();
         if (rows.Count > 0)
         {
+            yield return new Heading(3, t.Say("Time by stage"));
             yield return t.TableOr("", "Time by stage", [new Column("Stage"), new Column("Who"), new Column("What"), Column.OfFigures("Time")], rows);
         }
     }
@@ -62,6 +63,7 @@ internal static class PricePart
             [Prose.Of(p.What), Prose.Of(p.Reference), Prose.Of(p.Quantity), Prose.Of(p.Price is { } price ? t.Money(price) : "not noted")]).ToList();
         if (rows.Count > 0)
         {
+            yield return new Heading(3, t.Say("Parts and prices"));
             yield return t.TableOr("", "Parts and prices", [new Column("Part"), new Column("Reference"), Column.OfFigures("How many"), Column.OfFigures("Price")], rows);
         }
     }
@@ -86,6 +88,6 @@ internal static class PricePart
             _ => t.Prose("No answer yet"),
         };
         said = approval.AnsweredOn is { } day ? said.Then($", {t.ShortDay(day)}") : said;
-        return approval.AnswerWords.Trim().Length > 0 ? said.Then($": \u201c{approval.AnswerWords.Trim()}\u201d") : said;
+        return approval.AnswerWords.Trim().Length > 0 ? said.Then($": {approval.AnswerWords.Trim()}") : said;
     }
 }

@@ -40,7 +40,7 @@ internal static class TrustPart
         return
         [
             Prose.Bold(name), Prose.Of(instrument.GoodTo.Length > 0 ? instrument.GoodTo : "not known"),
-            Prose.Of(InstrumentStanding.On(instrument, last).Words).Sentence(instrument.Note), Prose.Of(string.Join("; ", measures)),
+            Prose.Of(PaperText.Sentence(InstrumentStanding.On(instrument, last).Words)).Sentence(instrument.Note), Prose.Of(string.Join("; ", measures)),
         ];
     }
 }

@@ -23,7 +23,12 @@ internal static class HtmlTables
 
     private static void Write(HtmlPage page, Table table)
     {
-        page.Raw("<table><caption").Raw(table.ShowsName ? ">" : " class=\"unseen\">").Words(Prose.Of(table.Name)).Raw("</caption><thead><tr>");
+        page.Raw((table.Narrow, table.Small) switch
+        {
+            (true, _) => "<table class=\"narrow\">",
+            (_, true) => "<table class=\"dense\">",
+            _ => "<table>",
+        }).Raw("<caption").Raw(table.ShowsName ? ">" : " class=\"unseen\">").Words(Prose.Of(table.Name)).Raw("</caption><thead><tr>");
         foreach (var column in table.Columns)
         {
             // A head without words is an empty corner, not a heading

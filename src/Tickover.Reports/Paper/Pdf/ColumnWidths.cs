@@ -3,6 +3,9 @@ namespace Tickover.Reports.Paper.Pdf;
 /// <summary>Shares the width of a table among its columns by what they hold.</summary>
 internal static class ColumnWidths
 {
+    // Figures far from their names are hard to follow along the line
+    private const double NarrowStretch = 1.5;
+
     /// <summary>Widths that add up to no more than the room, pt.</summary>
     internal static double[] Of(Table table, BlockSetter set, double room)
     {
@@ -17,36 +20,45 @@ internal static class ColumnWidths
             }
         }
 
-        return Shared(whole, word, room);
+        return Shared(whole, word, room, table.Narrow ? NarrowStretch : double.MaxValue);
 
         void Widen(Prose cell, int i)
         {
-            var (cellWhole, cellWord) = set.Setter.Widths(cell, set.Type.Body);
+            var (cellWhole, cellWord) = set.Setter.Widths(cell, table.Small ? set.Type.Small : set.Type.Body);
             (whole[i], word[i]) = (Math.Max(whole[i], cellWhole), Math.Max(word[i], cellWord));
         }
     }
 
     /// <summary>Every column gets its longest word, and what is left goes where text would otherwise break most.</summary>
-    internal static double[] Shared(double[] whole, double[] word, double room)
+    internal static double[] Shared(double[] whole, double[] word, double room, double most = double.MaxValue)
     {
         var wish = whole.Sum();
         if (wish <= room)
         {
             // Figures keep to themselves, words take the rest
-            var share = wish > 0 ? (room - wish) / wish : 0;
+            var share = wish > 0 ? Math.Min((room - wish) / wish, most - 1) : 0;
             return [.. whole.Select(w => w * (1 + share))];
         }
 
-        // One very long word must not starve the other columns
-        var least = word.Select(w => Math.Min(w, room / word.Length * 1.5)).ToArray();
-        var needed = least.Sum();
-        if (needed >= room)
+        // A narrow column gets all it wishes; what is left is shared among the wide ones by their wishes
+        var got = new double[whole.Length];
+        var open = Enumerable.Range(0, whole.Length).ToList();
+        var left = room;
+        while (open.Where(i => whole[i] <= left / open.Count).ToList() is { Count: > 0 } content)
         {
-            return [.. least.Select(w => w * room / needed)];
+            content.ForEach(i => got[i] = whole[i]);
+            left -= content.Sum(i => whole[i]);
+            open = [.. open.Except(content)];
         }
 
-        var open = whole.Zip(least, (w, l) => Math.Max(w - l, 0)).ToArray();
-        var sum = open.Sum();
-        return [.. least.Zip(open, (l, o) => l + (sum > 0 ? (room - needed) * o / sum : 0))];
+        // Of the wide ones each gets its longest word, unless that would starve the others
+        var least = open.ToDictionary(i => i, i => Math.Min(word[i], left / open.Count * 1.5));
+        var (needed, wanted) = (least.Values.Sum(), open.Sum(i => whole[i]));
+        foreach (var i in open)
+        {
+            got[i] = needed >= left ? least[i] * left / needed : least[i] + (left - needed) * Math.Max(whole[i] - least[i], 0) / Math.Max(wanted - needed, 1);
+        }
+
+        return got;
     }
 }

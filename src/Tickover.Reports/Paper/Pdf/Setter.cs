@@ -11,7 +11,10 @@ internal sealed class Setter
     private const double Tolerance = 0.01;
 
     // A mark is as high as a capital and stands a little off its word
-    private const double MarkWidth = 1.05;
+    private const double MarkWidth = 0.82;
+
+    // "kg/h" and "by-pass" stay whole
+    private const int LongBeforeBreak = 5;
 
     /// <summary>Characters that no typeface here has; each stands as "?" where it was met.</summary>
     internal HashSet<Rune> Missing { get; } = [];
@@ -68,9 +71,8 @@ internal sealed class Setter
             var face = run.Bold || look.Bold ? Typeface.Bold : run.Italic ? Typeface.Italic : Typeface.Regular;
             if (run.Mark is { } mark)
             {
-                word.Parts.Add(new Glyphs("", face, 0, MarkWidth * look.Size) { Mark = mark });
-                words.Add(word);
-                word = new Word { Spaced = true };
+                // The mark stays with its word
+                word.Parts.Add(new Glyphs("", face, 0, MarkWidth * look.Size + FontShelf.Of(face).AdvanceOf(' ') * look.Size) { Mark = mark });
             }
 
             foreach (var rune in run.Text.EnumerateRunes())
@@ -82,7 +84,7 @@ internal sealed class Setter
                 }
 
                 Append(word, rune, face, look.Size, run.Mark);
-                if (MayBreakAfter(rune.Value) && word.Parts[^1].Text.Length > 1)
+                if (MayBreakAfter(rune.Value) && word.Parts[^1].Text.Length > LongBeforeBreak)
                 {
                     words.Add(word);
                     word = new Word();

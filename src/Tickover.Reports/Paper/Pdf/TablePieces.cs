@@ -16,14 +16,14 @@ internal static class TablePieces
         var names = rows.Select(r => set.Setter.Widths(r[0], set.Type.Body).Whole).DefaultIfEmpty(0).Max() + ColumnGap;
         var first = Math.Min(names, width * 0.36);
         double[] widths = [first, width - first - ColumnGap];
-        return Rows(rows, [new Column(""), new Column("")], set, widths);
+        return Rows(rows, [new Column(""), new Column("")], set, (widths, set.Type.Body)).Select((p, i) => i == 0 ? p with { Before = set.Type.Space(5) } : p);
     }
 
     internal static IEnumerable<Piece> Of(Table table, BlockSetter set, double width)
     {
         var widths = ColumnWidths.Of(table, set, width - ColumnGap * (table.Columns.Count - 1));
         var head = Head(table, set, widths);
-        var pieces = Rows(table.Rows, table.Columns, set, widths).Select(p => p with { Head = head }).ToList();
+        var pieces = Rows(table.Rows, table.Columns, set, (widths, Look(table, set))).Select(p => p with { Head = head }).ToList();
         if (table.ShowsName)
         {
             var look = set.Type.Heading(3);
@@ -39,9 +39,11 @@ internal static class TablePieces
         }
     }
 
+    private static TextLook Look(Table table, BlockSetter set) => table.Small ? set.Type.Small with { Paint = Paint.Ink } : set.Type.Body;
+
     private static Piece Head(Table table, BlockSetter set, double[] widths)
     {
-        var look = set.Type.Body with { Paint = Paint.Ink2 };
+        var look = Look(table, set) with { Paint = Paint.Ink2 };
         var cells = table.Columns.Select((c, i) => set.Setter.Lines(Prose.Of(c.Heading), look, widths[i])).ToList();
         var height = cells.Max(c => c.Count) * look.Lead + 2;
         return new Piece(height, (canvas, x, y) =>
@@ -54,9 +56,9 @@ internal static class TablePieces
         });
     }
 
-    private static IEnumerable<Piece> Rows(IReadOnlyList<IReadOnlyList<Prose>> rows, IReadOnlyList<Column> columns, BlockSetter set, double[] widths)
+    private static IEnumerable<Piece> Rows(IReadOnlyList<IReadOnlyList<Prose>> rows, IReadOnlyList<Column> columns, BlockSetter set, (double[] Widths, TextLook Look) setting)
     {
-        var look = set.Type.Body;
+        var (widths, look) = setting;
         var padding = set.Type.Space(2.5);
         foreach (var row in rows)
         {
