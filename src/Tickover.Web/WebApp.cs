@@ -5,7 +5,9 @@ using Tickover.Web.Documents;
 using Tickover.Web.Frame;
 using Tickover.Web.Lan;
 using Tickover.Web.Mixture;
-using Tickover.Workshop.Cars;
+using Tickover.Web.Visits;
+using Tickover.Workshop.Visits;
+using Tickover.Workshop.Visits.Advising;
 
 namespace Tickover.Web;
 
@@ -16,14 +18,15 @@ public static class WebApp
     /// <param name="args">Settings of the host as on a command line; usually none.</param>
     /// <param name="options">Folders and address.</param>
     /// <returns>The app, not yet started.</returns>
-    public static WebApplication Build(string[] args, WebAppOptions options) => Build(args, options, _ => { });
+    /// <exception cref="RecordTroubleException">The workshop's record cannot be opened; the message says why and what to do.</exception>
+    public static Task<WebApplication> BuildAsync(string[] args, WebAppOptions options) => BuildAsync(args, options, _ => { });
 
     /// <summary>Puts the app together with a say in the host, for tests that run without a network.</summary>
     /// <param name="args">Settings of the host.</param>
     /// <param name="options">Folders and address.</param>
     /// <param name="configure">Called before the app is built.</param>
     /// <returns>The app, not yet started.</returns>
-    internal static WebApplication Build(string[] args, WebAppOptions options, Action<WebApplicationBuilder> configure)
+    internal static async Task<WebApplication> BuildAsync(string[] args, WebAppOptions options, Action<WebApplicationBuilder> configure)
     {
         ArgumentNullException.ThrowIfNull(options);
         var builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -44,6 +47,7 @@ public static class WebApp
             .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error)
             .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         AddServices(builder.Services, options);
+        builder.Services.AddRecord(await OpenRecord.OpenAsync(options));
         configure(builder);
         var app = builder.Build();
         app.UseResponseCompression();
@@ -52,6 +56,8 @@ public static class WebApp
         app.UseFaultPages();
         app.UseDevices();
         app.MapFrame();
+        app.MapShop();
+        app.MapVisits();
         app.MapCars();
         app.MapDescription();
         app.MapMixture();
@@ -75,7 +81,6 @@ public static class WebApp
         services.AddSingleton(options);
         services.AddLan();
         services.AddSingleton<PageAssets>();
-        services.AddSingleton<ICarShelf>(new CarFolder(options.DataFolder));
         services.AddSingleton<Samples>();
         services.AddSingleton<Documentation>();
         services.AddSingleton<SurveyCache>();
@@ -83,5 +88,6 @@ public static class WebApp
         services.AddSingleton<Drawings>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
+        services.AddSingleton<IMixtureAdvice, MixtureAdvice>();
     }
 }

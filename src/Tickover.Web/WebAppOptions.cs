@@ -6,8 +6,14 @@ public sealed record WebAppOptions
     /// <summary>The address used where none is given: this machine only.</summary>
     public const string DefaultAddress = "http://127.0.0.1:5480";
 
-    /// <summary>Folder of car documents; made if it is not there.</summary>
+    /// <summary>Folder of the workshop's record and of what belongs to this server; made if it is not there.</summary>
     public required string DataFolder { get; init; }
+
+    /// <summary>Connection string of a PostgreSQL database that holds the record; null for a file in the folder.</summary>
+    public string? Database { get; init; }
+
+    /// <summary>The clock; the machine's own where nothing else is given.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     /// <summary>Address to listen on. Any but a loopback address lets others on the network in.</summary>
     public string Address { get; init; } = DefaultAddress;

@@ -18,8 +18,8 @@ public sealed class Workshop : IAsyncLifetime
     /// <summary>Address of the app.</summary>
     public string Address { get; private set; } = "";
 
-    /// <summary>Folder of the cars.</summary>
-    public string Folder => _folder;
+    /// <summary>The cars' documents in the record.</summary>
+    public ICarShelf Shelf => _app!.Services.GetRequiredService<ICarShelf>();
 
     /// <summary>The browser, for tests that need a host or a context of their own.</summary>
     public IBrowser Browser => _browser!;
@@ -27,14 +27,15 @@ public sealed class Workshop : IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
-        foreach (var sample in Directory.GetFiles(Repository.Samples, "*.car.json"))
-        {
-            File.Copy(sample, Path.Combine(_folder, Path.GetFileName(sample)));
-        }
-
-        _app = WebApp.Build(
+        _app = await WebApp.BuildAsync(
             ["--Logging:LogLevel:Default=Error"],
             new WebAppOptions { DataFolder = _folder, SamplesFolder = Repository.Samples, Address = "http://127.0.0.1:0" });
+        foreach (var sample in Directory.GetFiles(Repository.Samples, "*.car.json"))
+        {
+            var name = Path.GetFileName(sample)[..^".car.json".Length];
+            Shelf.Save(CarId.Read(name)!, await File.ReadAllTextAsync(sample));
+        }
+
         await _app.StartAsync();
         Address = _app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
         _playwright = await Playwright.CreateAsync();

@@ -1,9 +1,11 @@
-using System.Net;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.TestHost;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using System.Net;
+using Tickover.Workshop.Cars;
 
 namespace Tickover.Web.Tests;
 
@@ -27,17 +29,23 @@ internal sealed class TestApp : IAsyncDisposable
     public static async Task<TestApp> StartAsync(params IReadOnlyList<string> samples)
     {
         var folder = Directory.CreateTempSubdirectory("tickover-web-").FullName;
+        var documents = new List<(string Name, string Text)>();
         foreach (var sample in samples)
         {
-            File.Copy(Path.Combine(Repository.Samples, sample + ".car.json"), Path.Combine(folder, sample + ".car.json"));
+            documents.Add((sample, await File.ReadAllTextAsync(Path.Combine(Repository.Samples, sample + ".car.json"))));
         }
 
         var options = new WebAppOptions { DataFolder = folder, SamplesFolder = Repository.Samples };
-        var app = WebApp.Build([], options, builder =>
+        var app = await WebApp.BuildAsync([], options, builder =>
         {
             builder.WebHost.UseTestServer();
             builder.Logging.ClearProviders();
         });
+        foreach (var (name, text) in documents)
+        {
+            app.Services.GetRequiredService<ICarShelf>().Save(CarId.Read(name)!, text);
+        }
+
         await app.StartAsync();
         return new TestApp(app, folder);
     }

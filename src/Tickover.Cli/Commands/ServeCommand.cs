@@ -71,7 +71,7 @@ internal sealed class ServeCommand : ExampledCommand
         }
 
         var host = parsed.GetValue(_network) ? "0.0.0.0" : "127.0.0.1";
-        await using var app = WebApp.Build(QuietHost, new WebAppOptions
+        await using var app = await WebApp.BuildAsync(QuietHost, new WebAppOptions
         {
             DataFolder = Path.GetFullPath(data),
             Address = string.Create(CultureInfo.InvariantCulture, $"http://{host}:{port}"),

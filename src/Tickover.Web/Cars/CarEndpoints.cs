@@ -7,7 +7,7 @@ internal static class CarEndpoints
 {
     public static void MapCars(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/", (ICarShelf shelf, CarRows rows, string? removed) => Pages.Show<CarsPage>(new
+        routes.MapGet("/cars", (ICarShelf shelf, CarRows rows, string? removed) => Pages.Show<CarsPage>(new
         {
             Rows = rows.Of(shelf.List()),
             Removed = CarId.Read(removed)?.Text,
@@ -20,7 +20,7 @@ internal static class CarEndpoints
         routes.MapPost("/cars/{id}/remove", (string id, ICarShelf shelf) => Find(id, shelf, shelved =>
         {
             shelf.Remove(shelved.Id);
-            return Results.Redirect($"/?removed={shelved.Id}");
+            return Results.Redirect($"/cars?removed={shelved.Id}");
         })).GuardForm();
     }
 

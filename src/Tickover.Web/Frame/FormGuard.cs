@@ -14,7 +14,7 @@ internal static class FormGuard
     /// </summary>
     public const string OutboxHeader = "Tickover-Outbox";
 
-    public static RouteHandlerBuilder GuardForm(this RouteHandlerBuilder route) => route
+    public static RouteHandlerBuilder GuardForm(this RouteHandlerBuilder route, long longest = LongestForm) => route
         .AddEndpointFilter(async (context, next) =>
         {
             var request = context.HttpContext.Request;
@@ -30,7 +30,7 @@ internal static class FormGuard
                     "This form is from an older page or from elsewhere.",
                     ["Nothing was changed.", "Go back, reload the page and send it again; what you typed is still in the form."]);
         })
-        .WithMetadata(new RequestLimit(LongestForm));
+        .WithMetadata(new RequestLimit(longest));
 
     // An entry may wait for days in the outbox, longer than any token is good for: the header and the origin stand in for it.
     private static bool IsFromOutbox(HttpRequest request) =>

@@ -15,7 +15,7 @@ internal static class Pages
     public static IResult NotFound(string problem, string whatToDo) =>
         Error(StatusCodes.Status404NotFound, problem, [whatToDo]);
 
-    public static IResult Error(int status, string problem, IReadOnlyList<string> lines, string backTo = "/", string backWord = "Cars") =>
+    public static IResult Error(int status, string problem, IReadOnlyList<string> lines, string backTo = "/", string backWord = "Shop") =>
         Show<ErrorPage>(new { Problem = problem, Lines = lines, BackTo = backTo, BackWord = backWord }, status);
 
     /// <summary>Where a form says to go back to, if that is a page of ours.</summary>

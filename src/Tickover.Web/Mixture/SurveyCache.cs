@@ -23,6 +23,22 @@ public sealed class SurveyCache
         return Find(car.Document, () => MixtureSurvey.Run(car));
     }
 
+    /// <summary>The survey of a car where it is at hand; a page that only wants a word of it does not wait for one.</summary>
+    /// <param name="car">The car.</param>
+    /// <returns>The survey, or null while it is computed; the first asking begins that.</returns>
+    public MixtureSurvey? AtHand(Car car)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        var survey = Entry(car.Document, () => MixtureSurvey.Run(car));
+        if (survey.IsValueCreated)
+        {
+            return survey.Value;
+        }
+
+        _ = Task.Run(() => Of(car));
+        return null;
+    }
+
     /// <summary>The survey of a changed car on the grid of the fitted one.</summary>
     /// <param name="fitted">The car as it is.</param>
     /// <param name="changed">The car as it would be.</param>
