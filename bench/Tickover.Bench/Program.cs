@@ -7,6 +7,8 @@ return args switch
     ["peer", var executable, var input] => PeerComparison.Run(executable, input),
     ["survey"] => Survey(),
     ["accuracy"] => AccuracyStudy.Run(),
+    ["paper", var samples] => PaperStudy.Run(samples, output: null),
+    ["paper", var samples, var output] => PaperStudy.Run(samples, output),
     ["rules"] => RulesOfThumbStudy.Run(),
     _ => Usage(),
 };
@@ -19,6 +21,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | rules | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | rules | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

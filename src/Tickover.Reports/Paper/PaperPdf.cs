@@ -73,7 +73,7 @@ public static class PaperPdf
             }
         }
 
-        return [OneSheet.Cut(pages[0], pages.Skip(1).Sum(p => p.Count), shape, new TypeScale(Factors[^1]))];
+        return [OneSheet.Cut(pages[0], [.. pages.Skip(1).SelectMany(p => p)], shape, new TypeScale(Factors[^1]))];
     }
 
     private static IReadOnlyList<IReadOnlyList<Placed>> Flow(IReadOnlyList<Block> blocks, PageShape shape, double factor)

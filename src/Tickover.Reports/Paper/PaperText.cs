@@ -6,6 +6,9 @@ namespace Tickover.Reports.Paper;
 /// <summary>Makes any text fit to be set.</summary>
 internal static class PaperText
 {
+    // Latin Extended-B ends here; beyond it a small letter is more often a symbol than the beginning of a word
+    private const char LastLatin = '\u024F';
+
     /// <summary>Composed letters, no control characters but line ends, nothing that turns the direction of what follows.</summary>
     internal static string Clean(string text)
     {
@@ -38,8 +41,8 @@ internal static class PaperText
         return trimmed.Length == 0 ? "" : Capital(trimmed) + (trimmed[^1] is '.' or '?' or '!' or '…' or ':' or '”' ? "" : ".");
     }
 
-    /// <summary>A text with a capital first.</summary>
-    internal static string Capital(string text) => text.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(text[0])}{text[1..]}");
+    /// <summary>A text with a capital first; a symbol such as λ stays as it is.</summary>
+    internal static string Capital(string text) => text.Length == 0 || text[0] > LastLatin ? text : string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(text[0])}{text[1..]}");
 
     // Marks, embeddings, overrides and isolates of Unicode Standard Annex 9, and the byte order mark
     private static bool TurnsDirection(int value) => value is 0x200E or 0x200F or 0x061C or (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0xFEFF;

@@ -1,4 +1,5 @@
 using Tickover.Reports.Charts;
+using Tickover.Reports.Fonts;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Reports.Paper;
@@ -14,6 +15,7 @@ internal static class PhotoMarks
     /// <summary>Draws the marks over a picture of a size in drawing units.</summary>
     internal static void Draw(IDrawing drawing, IReadOnlyList<PhotographMark> marks, double width, double height)
     {
+        using var edge = drawing.ClippedTo([Polyline.Rectangle(new Box(0, 0, width, height))]);
         foreach (var mark in marks)
         {
             var tail = new ChartPoint(Inside(mark.FromX) * width, Inside(mark.FromY) * height);
@@ -41,15 +43,29 @@ internal static class PhotoMarks
             return;
         }
 
-        // What does not fit across the picture is told in full below it
         var lettering = new Lettering { Size = TextSize, Bold = true };
-        var room = (int)((width - 4 * Margin) / lettering.WidthOf("n"));
-        var shown = note.Length <= room ? note : string.Concat(note.AsSpan(0, Math.Max(room - 1, 1)), "…");
-        var (w, h) = (lettering.WidthOf(shown) + 2 * Margin, TextSize + Margin);
+        var shown = Fitting(note, width - 4 * Margin);
+        var (w, h) = (WidthOf(shown) + 2 * Margin, TextSize + Margin);
         var centre = new ChartPoint(Math.Clamp(tail.X, w / 2, Math.Max(width - w / 2, w / 2)), Math.Clamp(tail.Y, h / 2, Math.Max(height - h / 2, h / 2)));
         drawing.Plate(Box.Around(centre, w, h), 3, new Look { Fill = Paint.White, Stroke = Paint.Ink, Width = 1 });
         drawing.Text(shown, new ChartPoint(centre.X, centre.Y + TextSize * 0.36), lettering);
     }
+
+    // What does not fit across the picture is told in full below it
+    private static string Fitting(string note, double room)
+    {
+        var shown = note;
+        while (shown.Length > 1 && WidthOf(shown) > room)
+        {
+            // Two letters at once where they are the halves of one
+            shown = shown.TrimEnd('…')[..^(char.IsLowSurrogate(shown.TrimEnd('…')[^1]) ? 2 : 1)] + "…";
+        }
+
+        return shown;
+    }
+
+    private static double WidthOf(string text) =>
+        TextSize * text.EnumerateRunes().Sum(r => FontShelf.For(r.Value, Typeface.Bold) is { } face ? FontShelf.Of(face).AdvanceOf(r.Value) : 1);
 
     private static double Inside(double part) => double.IsFinite(part) ? Math.Clamp(part, 0, 1) : 0.5;
 }

@@ -20,7 +20,7 @@ internal static class TernRunning
         .On(Stage.Gauge, 4, Cast.Kerr)
         .Fill("5", "9", "E").Fill("7.5", "23", "0.22").Fill("10", "34", "0.35").Fill("12.5", "44", "0.47").Fill("15", "54", "0.58")
         .Fill("17.5", "63", "0.69").Fill("20", "72", "0.79").Fill("22.5", "81", "0.9").Fill("25", "89", "F")
-        .Read(Moment.AsLeft, Cast.Can, ("litresAtEmptyMark", "car", "10"), ("usableVolume", "tank:left", "23"), ("usableVolume", "tank:right", "23"), ("reserve", "car", "6"))
+        .Read(Moment.AsLeft, Cast.Can, ("litresAtEmptyMark", "car", "6"), ("usableVolume", "tank:left", "23"), ("usableVolume", "tank:right", "23"), ("reserve", "car", "6"))
         .Spend(110, "filled in steps of 5 L, 12 min between");
 
     private static void Start(VisitScript visit) => visit

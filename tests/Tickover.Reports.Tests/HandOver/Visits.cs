@@ -71,7 +71,7 @@ internal static class Visits
 
     private static string Sample(string name) => File.ReadAllText(Path.Combine(Root(), "samples", name + ".car.json"));
 
-    private static string Root()
+    internal static string Root()
     {
         var folder = AppContext.BaseDirectory;
         while (!Directory.Exists(Path.Combine(folder, "samples")))

@@ -71,6 +71,68 @@ internal static class PaperShop
         return output;
     }
 
+    /// <summary>Words of every page with their boxes in pt, as poppler sees them.</summary>
+    internal static IReadOnlyList<(int Page, string Word, Box Box)> Words(string file)
+    {
+        List<(int, string, Box)> words = [];
+        var page = 0;
+        foreach (var line in Run("pdftotext", "-bbox", file, "-").Split('\n').Select(l => l.Trim()))
+        {
+            page += line.StartsWith("<page", StringComparison.Ordinal) ? 1 : 0;
+            if (line.StartsWith("<word", StringComparison.Ordinal))
+            {
+                var word = System.Xml.Linq.XElement.Parse(line);
+                double At(string name) => double.Parse(word.Attribute(name)!.Value, System.Globalization.CultureInfo.InvariantCulture);
+                words.Add((page, word.Value, new Box(At("xMin"), At("yMin"), At("xMax") - At("xMin"), At("yMax") - At("yMin"))));
+            }
+        }
+
+        return words;
+    }
+
+    /// <summary>Fails where ink lies outside the margins or words lie on each other.</summary>
+    internal static void AssertClean(string file)
+    {
+        foreach (var page in Words(file).GroupBy(w => w.Page))
+        {
+            var words = page.ToList();
+            for (var i = 0; i < words.Count; i++)
+            {
+                for (var j = i + 1; j < words.Count; j++)
+                {
+                    // Boxes are as high as the type allows; lines set tight touch, words never lie across each other
+                    Assert.False(Core(words[i].Box).Overlaps(Core(words[j].Box)), $"page {page.Key}: '{words[i].Word}' and '{words[j].Word}' lie on each other");
+                }
+            }
+        }
+
+        const int dotsPerInch = 50;
+        var stem = Path.ChangeExtension(file, null);
+        Run("pdftoppm", "-r", dotsPerInch.ToString(System.Globalization.CultureInfo.InvariantCulture), "-gray", file, stem);
+        var edge = (int)((Reports.Paper.Pdf.PageShape.Margin - 2) * dotsPerInch / 72);
+        Assert.All(Directory.GetFiles(Path.GetDirectoryName(file)!, "*.pgm"), f => AssertWhiteEdge(f, edge));
+    }
+
+    private static Box Core(Box box) => new(box.Left + 0.5, box.Top + box.Height * 0.3, Math.Max(box.Width - 1, 0.1), box.Height * 0.4);
+
+    private static void AssertWhiteEdge(string file, int edge)
+    {
+        var bytes = File.ReadAllBytes(file);
+        var header = System.Text.Encoding.ASCII.GetString(bytes, 0, 40).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        var (width, height) = (int.Parse(header[1], System.Globalization.CultureInfo.InvariantCulture), int.Parse(header[2], System.Globalization.CultureInfo.InvariantCulture));
+        var start = bytes.Length - width * height;
+        for (var y = 0; y < height; y++)
+        {
+            for (var x = 0; x < width; x++)
+            {
+                if (x < edge || y < edge || x >= width - edge || y >= height - edge)
+                {
+                    Assert.True(bytes[start + y * width + x] > 250, $"{Path.GetFileName(file)}: ink at {x}, {y} of {width} by {height}, outside the margin");
+                }
+            }
+        }
+    }
+
     private static void Square(IDrawing drawing)
     {
         drawing.Plate(new Box(10, 10, 280, 100), 6, new Look { Fill = Paint.Fuel, Stroke = Paint.MetalEdge, Width = 3 });

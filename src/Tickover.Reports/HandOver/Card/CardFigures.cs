@@ -39,21 +39,27 @@ internal sealed class CardFigures(Telling telling)
     /// <summary>A measure's text at a place; empty where nothing is known of it.</summary>
     internal string At(MeasureDefinition measure, Place place)
     {
+        var (text, mark) = Find(measure, place);
+        return text + mark;
+    }
+
+    private (string Text, string Mark) Find(MeasureDefinition measure, Place place)
+    {
         var row = telling.Compared(measure.Key)?.Rows.FirstOrDefault(r => r.Place == place);
         if (Text(measure, row?.AsLeft) is { Length: > 0 } left)
         {
-            return left;
+            return (left, "");
         }
 
         if (Text(measure, row?.AsFound) is { Length: > 0 } found)
         {
             AnyStar = true;
-            return found + Star;
+            return (found, Star);
         }
 
         var given = Document(measure.Key, place);
         AnyDagger |= given.Length > 0;
-        return given;
+        return (given, given.Length > 0 ? Dagger : "");
     }
 
     /// <summary>A measure over all its places as one text with unit; empty where nothing is known.</summary>
@@ -61,17 +67,25 @@ internal sealed class CardFigures(Telling telling)
     {
         var measure = MeasureCatalogue.Find(key)!;
         var places = measure.Per == PlaceKind.Car ? [Place.WholeCar] : telling.Compared(key)?.Rows.Select(r => r.Place).ToList() ?? [.. Places(measure.Per)];
-        var texts = places.Select(p => (Place: p, Text: At(measure, p))).Where(x => x.Text.Length > 0).ToList();
+        var texts = places.Select(p => (Place: p, Found: Find(measure, p))).Where(x => x.Found.Text.Length > 0).ToList();
         if (texts.Count == 0)
         {
             Wanting.Add(telling.Label(measure));
             return "";
         }
 
-        var unit = measure.IsNumber && measure.Unit(telling.House.Units) is { Length: > 0 } shown ? $"\u202f{shown}" : "";
+        var unit = Unit(measure, telling.Label(measure));
+        unit = unit is "" or "°" ? unit : $"\u202f{unit}";
         return texts.Count == 1 && texts[0].Place.Kind is PlaceKind.Car or PlaceKind.Bank
-            ? texts[0].Text + unit
-            : string.Join(", ", texts.Select(x => $"{Short(x.Place)} {x.Text}")) + unit;
+            ? texts[0].Found.Text + unit + texts[0].Found.Mark
+            : string.Join(", ", texts.Select(x => $"{Short(x.Place)} {x.Found.Text}{unit}{x.Found.Mark}"));
+    }
+
+    /// <summary>The unit that is written with a measure; none where its name says it.</summary>
+    internal string Unit(MeasureDefinition measure, string label)
+    {
+        var unit = measure.IsNumber ? measure.Unit(telling.House.Units) : "";
+        return label.Contains(unit, StringComparison.Ordinal) && unit.Length > 2 ? "" : unit;
     }
 
     private string Short(Place place) => place.Kind == PlaceKind.Bank ? telling.Where(place).ToLowerInvariant() : place.Name;
@@ -93,6 +107,6 @@ internal sealed class CardFigures(Telling telling)
         var text = string.Equals(key, "emulsionTube", StringComparison.Ordinal) ? barrel.EmulsionTube
             : InDocument.TryGetValue(key, out var figure) ? barrel.Figures[figure].AsTyped
             : null;
-        return text is null ? "" : PaperText.Clean(text) + Dagger;
+        return text is null ? "" : PaperText.Clean(text);
     }
 }

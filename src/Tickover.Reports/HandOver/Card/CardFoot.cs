@@ -14,7 +14,7 @@ internal static class CardFoot
             yield return new QrLink(t.Settings.Address, t.Say("The record of this visit. Stop and call us if you smell petrol, see a drip, or the throttle does not snap shut."));
         }
 
-        yield return new Heading(3, t.Say("Changes to this car"));
+        yield return new Heading(2, t.Say("Changes to this car"));
         yield return t.TableOr("No change was noted.", "Changes", [new Column("Date"), new Column("What changed"), new Column("Why"), new Column("Result, or how to reverse it")], [.. Changes(t)]);
     }
 

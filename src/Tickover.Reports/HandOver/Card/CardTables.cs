@@ -30,8 +30,8 @@ internal static class CardTables
         }
 
         yield return new SideBySide(
-            [new Heading(3, t.Say("Engine and mixture")), .. Lines(t, figures, Engine)],
-            [new Heading(3, t.Say("Fuel and the day it was set")), .. Lines(t, figures, Fuel)]);
+            [new Heading(2, t.Say("Engine and mixture")), .. Lines(t, figures, Engine)],
+            [new Heading(2, t.Say("Fuel and the day it was set")), .. Lines(t, figures, Fuel)]);
     }
 
     private static IEnumerable<Block> Places(Telling t, CardFigures figures, PlaceKind kind, string[] keys)
@@ -47,7 +47,7 @@ internal static class CardTables
                 continue;
             }
 
-            var unit = measure.IsNumber && measure.Unit(t.House.Units) is { Length: > 0 } shown ? $", {shown}" : "";
+            var unit = figures.Unit(measure, t.Label(measure)) is { Length: > 0 } shown ? $", {shown}" : "";
             rows.Add([Prose.Of(t.Label(measure) + unit), .. texts.Select(x => x.Length > 0 ? Prose.Bold(x) : Prose.Of("\u2013"))]);
         }
 

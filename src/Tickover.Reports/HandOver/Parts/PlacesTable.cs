@@ -19,6 +19,7 @@ internal static class PlacesTable
     private static IEnumerable<IReadOnlyList<Prose>> Lines(Telling t, MeasureComparison comparison)
     {
         var unit = comparison.Measure.IsNumber ? comparison.Measure.Unit(t.House.Units) : "";
+        unit = unit.Length > 2 && t.Label(comparison.Measure).Contains(unit, StringComparison.Ordinal) ? "" : unit;
         var label = unit.Length > 0 ? $"{t.Label(comparison.Measure)}, {unit}" : t.Label(comparison.Measure);
         foreach (var (moment, spread, pick) in new (string, RoundSpread?, Func<BeforeAndAfterRow, JudgedReading?>)[]
         {

@@ -52,7 +52,7 @@ internal static class ColumnWidths
         }
 
         // Of the wide ones each gets its longest word, unless that would starve the others
-        var least = open.ToDictionary(i => i, i => Math.Min(word[i], left / open.Count * 1.5));
+        var least = open.ToDictionary(i => i, i => Math.Clamp(word[i], 1, left / open.Count * 1.5));
         var (needed, wanted) = (least.Values.Sum(), open.Sum(i => whole[i]));
         foreach (var i in open)
         {
