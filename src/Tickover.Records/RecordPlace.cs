@@ -8,6 +8,9 @@ public sealed record RecordPlace(string DataFolder, string? ConnectionString = n
     /// <summary>Name of the SQLite file.</summary>
     public const string FileName = "workshop.db";
 
+    /// <summary>How long a database is waited for that another program holds.</summary>
+    public TimeSpan Patience { get; init; } = TimeSpan.FromSeconds(10);
+
     /// <summary>Path of the SQLite file.</summary>
     public string File => Path.Combine(DataFolder, FileName);
 

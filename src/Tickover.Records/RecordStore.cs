@@ -16,9 +16,11 @@ public sealed class RecordStore : IRecord, IDisposable
     private readonly SemaphoreSlim _writer = new(1, 1);
     private readonly ContextFactory _contexts;
     private readonly TimeProvider _clock;
+    private readonly RecordHold? _hold;
 
-    internal RecordStore(RecordPlace place, ContextFactory contexts, TimeProvider clock)
+    internal RecordStore(RecordPlace place, ContextFactory contexts, TimeProvider clock, RecordHold? hold)
     {
+        _hold = hold;
         Place = place;
         _contexts = contexts;
         _clock = clock;
@@ -116,7 +118,13 @@ public sealed class RecordStore : IRecord, IDisposable
         await context.Acts.OrderByDescending(a => a.Number).Select(a => (DateTimeOffset?)a.At).FirstOrDefaultAsync(cancellation)));
 
     /// <inheritdoc/>
-    public void Dispose() => _writer.Dispose();
+    public void Dispose()
+    {
+        // The pool keeps connections open; a closed record leaves its file to whoever wants to move it.
+        _contexts.Close();
+        _writer.Dispose();
+        _hold?.Dispose();
+    }
 
     /// <summary>Runs a reading operation and tells a database's trouble in plain words.</summary>
     internal async Task<T> ReadAsync<T>(Func<RecordsContext, Task<T>> read)

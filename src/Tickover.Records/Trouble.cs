@@ -20,6 +20,12 @@ internal static class Trouble
     private const int MissingReference = 787;
     private const int NotADatabase = 26;
 
+    /// <summary>ENOSPC.</summary>
+    private const int NoSpaceOnLinux = 28;
+
+    /// <summary>ERROR_DISK_FULL.</summary>
+    private const int NoSpaceOnWindows = 112;
+
     /// <summary>What an entry contradicts in the record, in words; null where the fault is another.</summary>
     public static string? Contradiction(DbUpdateException fault) => fault.InnerException switch
     {
@@ -36,22 +42,29 @@ internal static class Trouble
     /// <summary>The fault in plain words.</summary>
     public static RecordTroubleException Tell(Exception fault, string where) => new($"{Sentence(Cause(fault)!, where)}", fault);
 
+    /// <summary>Whether a file could not be written because the disk is full.</summary>
+    public static bool IsFull(IOException fault) => (fault.HResult & 0xFFFF) is NoSpaceOnLinux or NoSpaceOnWindows;
+
     private static Exception? Cause(Exception fault) => fault switch
     {
-        SqliteException or NpgsqlException or TimeoutException => fault,
+        SqliteException or NpgsqlException or TimeoutException or IOException or UnauthorizedAccessException => fault,
         DbUpdateException { InnerException: { } inner } => Cause(inner),
         InvalidOperationException { InnerException: { } inner } => Cause(inner),
         _ => null,
     };
 
+    private static string DiskFull(string where) => $"The disk is full: {where} cannot grow. Nothing of this entry was kept. Make room and send it again.";
+
     private static string Sentence(Exception cause, string where) => cause switch
     {
-        SqliteException { SqliteErrorCode: Full } => $"The disk is full: {where} cannot grow. Nothing of this entry was kept. Make room and send it again.",
+        SqliteException { SqliteErrorCode: Full } => DiskFull(where),
+        IOException file when IsFull(file) => DiskFull(where),
+        UnauthorizedAccessException => $"{where} may not be read or written. See to the rights of the file and its folder.",
         SqliteException { SqliteErrorCode: Busy or Locked } => $"Another program holds {where}. Nothing of this entry was kept; it may be sent again. Close the other program if this lasts.",
         SqliteException { SqliteErrorCode: ReadOnly } => $"{where} may not be written. See to the rights of the file and its folder.",
         SqliteException { SqliteErrorCode: Corrupt or NotADatabase } => $"{where} is damaged. Stop the server, keep the file aside, and restore the last backup with: tickover restore",
         SqliteException { SqliteErrorCode: InputOutput } => $"The disk under {where} gives errors. Copy the folder to another disk before going on.",
-        SqliteException { SqliteErrorCode: CannotOpen } => $"{where} cannot be opened. See that the disk is there and the file has not been moved.",
+        SqliteException { SqliteErrorCode: CannotOpen } => $"{where} cannot be opened. See that the disk is there, that the file has not been moved, and that it and its folder may be read and written.",
         NpgsqlException { InnerException: SocketException or TimeoutException } => $"{where} does not answer. See that its server runs and the network is up.",
         _ => $"{where} refuses: {cause.Message}",
     };

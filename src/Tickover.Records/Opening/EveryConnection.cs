@@ -1,18 +1,20 @@
 using System.Data.Common;
+using System.Globalization;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace Tickover.Records.Opening;
 
 /// <summary>Sets on every SQLite connection what is not kept in the file: each commit is forced to the disk, and a busy file is waited for.</summary>
-internal sealed class EveryConnection : DbConnectionInterceptor
+/// <param name="patience">How long a busy file is waited for.</param>
+internal sealed class EveryConnection(TimeSpan patience) : DbConnectionInterceptor
 {
-    private const string Settings = "PRAGMA synchronous=FULL; PRAGMA busy_timeout=10000;";
+    private readonly string _settings = string.Create(CultureInfo.InvariantCulture, $"PRAGMA synchronous=FULL; PRAGMA busy_timeout={(long)patience.TotalMilliseconds};");
 
     /// <inheritdoc/>
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = Settings;
+        command.CommandText = _settings;
         command.ExecuteNonQuery();
     }
 
@@ -22,7 +24,7 @@ internal sealed class EveryConnection : DbConnectionInterceptor
         var command = connection.CreateCommand();
         await using (command.ConfigureAwait(false))
         {
-            command.CommandText = Settings;
+            command.CommandText = _settings;
             await command.ExecuteNonQueryAsync(cancellationToken);
         }
     }

@@ -24,7 +24,8 @@ internal static class FileOpening
     {
         if (File.Exists(place.File))
         {
-            await CheckAsync(place.File, cancellation);
+            await CheckAsync(place.File, place.Patience, cancellation);
+            await LetReadersInAsync(place, cancellation);
             return false;
         }
 
@@ -39,13 +40,12 @@ internal static class FileOpening
             throw new RecordTroubleException($"There is no record in {place.DataFolder}. Name the folder with --data, or begin one with: tickover serve --data {place.DataFolder}");
         }
 
-        await BeginAsync(place, clock, cancellation);
-        return true;
+        return await BeginAsync(place, clock, cancellation);
     }
 
     /// <summary>Makes sure that a file is a whole record of ours.</summary>
     /// <exception cref="RecordTroubleException">It is not.</exception>
-    public static async Task CheckAsync(string path, CancellationToken cancellation)
+    public static async Task CheckAsync(string path, TimeSpan patience, CancellationToken cancellation)
     {
         var start = new byte[Header.Length];
         await using (var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete))
@@ -56,9 +56,8 @@ internal static class FileOpening
             }
         }
 
-        await using var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = SqliteOpenMode.ReadWrite, Pooling = false, DefaultTimeout = 10 }.ConnectionString);
-        await connection.OpenAsync(cancellation);
-        if (await NumberAsync(connection, "PRAGMA application_id", cancellation) != OurMark)
+        await using var connection = await SqliteFile.OpenAsync(path, SqliteOpenMode.ReadWrite, patience, cancellation);
+        if (await SqliteFile.OneAsync<long>(connection, "PRAGMA application_id", cancellation) != OurMark)
         {
             throw new RecordTroubleException($"{path} is a database of another program. It is left as it is; name another folder with --data.");
         }
@@ -73,7 +72,7 @@ internal static class FileOpening
     public static async Task KeepCopyAsync(RecordPlace place, string lastMigration, CancellationToken cancellation)
     {
         var folder = Directory.CreateDirectory(Path.Combine(place.DataFolder, RecordNote.Folder, "before-upgrade"));
-        await FileCopy.CopyAsync(place.File, Path.Combine(folder.FullName, $"after-{lastMigration}.db"), cancellation);
+        await FileCopy.CopyAsync(place.File, Path.Combine(folder.FullName, $"after-{lastMigration}.db"), place.Patience, cancellation);
     }
 
     /// <summary>Takes away the lock of an upgrade that was killed; the caller holds the folder, so nobody is upgrading.</summary>
@@ -87,27 +86,34 @@ internal static class FileOpening
     }
 
     // Made beside its name and moved there when it is whole, so that a power cut leaves no half-made record.
-    private static async Task BeginAsync(RecordPlace place, TimeProvider clock, CancellationToken cancellation)
+    private static async Task<bool> BeginAsync(RecordPlace place, TimeProvider clock, CancellationToken cancellation)
     {
         await using var alone = FolderLock.Take(place);
+        if (File.Exists(place.File))
+        {
+            // Another program was quicker; what it began is whole, since it let go of the folder.
+            return false;
+        }
+
         var beside = place.File + NewSuffix;
         foreach (var left in Directory.EnumerateFiles(place.DataFolder, Path.GetFileName(beside) + "*"))
         {
             File.Delete(left);
         }
 
-        await using (var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = beside, Mode = SqliteOpenMode.ReadWriteCreate, Pooling = false }.ConnectionString))
+        await using (var connection = await SqliteFile.OpenAsync(beside, SqliteOpenMode.ReadWriteCreate, place.Patience, cancellation))
         {
-            await connection.OpenAsync(cancellation);
-            await NumberAsync(connection, $"PRAGMA application_id={OurMark}", cancellation);
+            await SqliteFile.OneAsync<long>(connection, $"PRAGMA application_id={OurMark}", cancellation);
+            await SqliteFile.LetReadersInAsync(connection, cancellation);
             await using var context = new SqliteRecords(new DbContextOptionsBuilder<SqliteRecords>().UseSqlite(connection).Options);
             await context.Database.MigrateAsync(cancellation);
             context.Stamps.Add(new StampRow { Record = Guid.CreateVersion7(), BegunAt = DateTimeOffset.FromUnixTimeMilliseconds(clock.GetUtcNow().ToUnixTimeMilliseconds()) });
             await context.SaveChangesAsync(cancellation);
-            await NumberAsync(connection, "PRAGMA wal_checkpoint(TRUNCATE)", cancellation);
+            await SqliteFile.OneAsync<long>(connection, "PRAGMA wal_checkpoint(TRUNCATE)", cancellation);
         }
 
         File.Move(beside, place.File);
+        return true;
     }
 
     private static async Task CheckTableAsync(SqliteConnection connection, string table, string path, CancellationToken cancellation)
@@ -130,10 +136,10 @@ internal static class FileOpening
         }
     }
 
-    private static async Task<long> NumberAsync(SqliteConnection connection, string sql, CancellationToken cancellation)
+    // A restored backup is one file without it.
+    private static async Task LetReadersInAsync(RecordPlace place, CancellationToken cancellation)
     {
-        await using var command = connection.CreateCommand();
-        command.CommandText = sql;
-        return await command.ExecuteScalarAsync(cancellation) as long? ?? 0;
+        await using var connection = await SqliteFile.OpenAsync(place.File, SqliteOpenMode.ReadWrite, place.Patience, cancellation);
+        await SqliteFile.LetReadersInAsync(connection, cancellation);
     }
 }

@@ -51,14 +51,18 @@ internal sealed record RecordNote(Guid Record, string Where, DateTimeOffset Begu
         }
     }
 
-    /// <summary>Forgets which record belongs here, for when it is replaced on purpose.</summary>
-    public static void Forget(RecordPlace place) => File.Delete(PathOf(place));
+    /// <summary>Notes that another record belongs here from now on.</summary>
+    public static void Replace(RecordPlace place, StampRow stamp) => Write(place, new RecordNote(stamp.Record, place.Words, stamp.BegunAt));
 
     private static string PathOf(RecordPlace place) => Path.Combine(place.DataFolder, Folder, Name);
 
     private static void Write(RecordPlace place, RecordNote note)
     {
         Directory.CreateDirectory(Path.Combine(place.DataFolder, Folder));
-        File.WriteAllText(PathOf(place), JsonSerializer.Serialize(note, JsonSerializerOptions.Web));
+
+        // Written beside and moved, so that a power cut leaves the old note or the new one and never half of one.
+        var beside = PathOf(place) + ".new";
+        File.WriteAllText(beside, JsonSerializer.Serialize(note, JsonSerializerOptions.Web));
+        File.Move(beside, PathOf(place), overwrite: true);
     }
 }

@@ -18,9 +18,12 @@ public static class RecordOpening
     {
         ArgumentNullException.ThrowIfNull(place);
         ArgumentNullException.ThrowIfNull(clock);
-        var note = RecordNote.Read(place);
+        RecordHold? hold = null;
         try
         {
+            // Held from before the check, so that what was checked is what is opened. A folder without a record gets no mark of ours.
+            hold = place.IsFile && File.Exists(place.File) ? RecordHold.Share(place) : null;
+            var note = RecordNote.Read(place);
             var contexts = ContextFactory.For(place);
             var isNew = place.IsFile
                 ? await FileOpening.PrepareAsync(place, note, beginning, clock, cancellation)
@@ -32,15 +35,36 @@ public static class RecordOpening
 
             var stamp = await StampAsync(place, contexts, cancellation);
             RecordNote.Check(place, note, stamp);
-            return new RecordStore(place, contexts, clock);
+            hold ??= place.IsFile ? RecordHold.Share(place) : null;
+            var store = new RecordStore(place, contexts, clock, hold);
+            hold = null;
+            return store;
         }
         catch (Exception fault) when (Trouble.Is(fault))
         {
             throw Trouble.Tell(fault, place.Words);
         }
+        finally
+        {
+            hold?.Dispose();
+        }
     }
 
-    private static async Task<StampRow> StampAsync(RecordPlace place, ContextFactory contexts, CancellationToken cancellation)
+    /// <summary>Refuses a record that a newer program has written.</summary>
+    /// <returns>The last step of the form that the record has, and whether steps are missing.</returns>
+    internal static async Task<(string Last, bool IsOlder)> RefuseNewerAsync(RecordsContext context, string words, CancellationToken cancellation)
+    {
+        var known = context.Database.GetMigrations().ToList();
+        var applied = (await context.Database.GetAppliedMigrationsAsync(cancellation)).ToList();
+        return applied.Except(known, StringComparer.Ordinal).FirstOrDefault() is { } newer
+            ? throw new RecordTroubleException($"{words} was written by a newer Tickover (it knows \"{newer}\"). Install that version; this one would lose what it does not know.")
+            : applied.Count == 0
+            ? throw new RecordTroubleException($"{words} was begun but never finished. Nothing can be in it: move it away and start again.")
+            : (applied[^1], applied.Count < known.Count);
+    }
+
+    /// <summary>Which record it is.</summary>
+    internal static async Task<StampRow> StampAsync(RecordPlace place, ContextFactory contexts, CancellationToken cancellation)
     {
         await using var context = contexts.Make();
         return await context.Stamps.AsNoTracking().SingleOrDefaultAsync(cancellation)
@@ -50,20 +74,15 @@ public static class RecordOpening
     private static async Task UpgradeAsync(RecordPlace place, ContextFactory contexts, CancellationToken cancellation)
     {
         await using var context = contexts.Make();
-        var known = context.Database.GetMigrations().ToList();
-        var applied = (await context.Database.GetAppliedMigrationsAsync(cancellation)).ToList();
-        if (applied.Except(known, StringComparer.Ordinal).FirstOrDefault() is { } newer)
-        {
-            throw new RecordTroubleException($"{place.Words} was written by a newer Tickover (it knows \"{newer}\"). Install that version; this one would lose what it does not know.");
-        }
+        var (last, isOlder) = await RefuseNewerAsync(context, place.Words, cancellation);
 
         // Only when something is pending: the tool's own lock on SQLite has no time-out, and a killed upgrade leaves it behind.
-        if (applied.Count < known.Count)
+        if (isOlder)
         {
             await using var alone = FolderLock.Take(place);
             if (place.IsFile)
             {
-                await FileOpening.KeepCopyAsync(place, applied[^1], cancellation);
+                await FileOpening.KeepCopyAsync(place, last, cancellation);
                 await FileOpening.ClearStaleLockAsync(context, cancellation);
             }
 
