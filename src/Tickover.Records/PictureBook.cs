@@ -103,6 +103,36 @@ public sealed class PictureBook(RecordStore store) : IPictures
         };
     }
 
+    /// <summary>Takes over a picture that a record of ours has written: its bytes as they are, the small one made anew.</summary>
+    /// <returns>The row, or null where it is no JPEG or carries more than a picture.</returns>
+    internal static PictureRow? Adopt(Guid photograph, byte[] jpeg)
+    {
+        using var data = SKData.CreateCopy(jpeg);
+        using var codec = SKCodec.Create(data);
+        if (codec is not { EncodedFormat: SKEncodedImageFormat.Jpeg } || Math.Max(codec.Info.Width, codec.Info.Height) > LongerSide || JpegSegments.CarryMore(jpeg))
+        {
+            return null;
+        }
+
+        using var bitmap = SKBitmap.Decode(codec);
+        if (bitmap is null)
+        {
+            return null;
+        }
+
+        using var whole = SKImage.FromBitmap(bitmap);
+        using var small = Scaled(whole, SmallSide);
+        return new PictureRow
+        {
+            Photograph = photograph,
+            Whole = jpeg,
+            Small = Jpeg(small, SmallQuality),
+            Width = whole.Width,
+            Height = whole.Height,
+            Hash = Convert.ToHexStringLower(SHA256.HashData(jpeg)),
+        };
+    }
+
     private static byte[] Jpeg(SKImage image, int quality)
     {
         using var encoded = image.Encode(SKEncodedImageFormat.Jpeg, quality);

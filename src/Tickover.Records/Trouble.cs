@@ -39,15 +39,18 @@ internal static class Trouble
     /// <summary>Whether a fault is the database's.</summary>
     public static bool Is(Exception fault) => Cause(fault) is not null;
 
+    /// <summary>Whether a fault is the database's or that of a file around it, such as a backup or the folder.</summary>
+    public static bool IsAround(Exception fault) => fault is IOException or UnauthorizedAccessException || Is(fault);
+
     /// <summary>The fault in plain words.</summary>
-    public static RecordTroubleException Tell(Exception fault, string where) => new($"{Sentence(Cause(fault)!, where)}", fault);
+    public static RecordTroubleException Tell(Exception fault, string where) => new(Sentence(Cause(fault) ?? fault, where), fault);
 
     /// <summary>Whether a file could not be written because the disk is full.</summary>
     public static bool IsFull(IOException fault) => (fault.HResult & 0xFFFF) is NoSpaceOnLinux or NoSpaceOnWindows;
 
     private static Exception? Cause(Exception fault) => fault switch
     {
-        SqliteException or NpgsqlException or TimeoutException or IOException or UnauthorizedAccessException => fault,
+        SqliteException or NpgsqlException or TimeoutException => fault,
         DbUpdateException { InnerException: { } inner } => Cause(inner),
         InvalidOperationException { InnerException: { } inner } => Cause(inner),
         _ => null,

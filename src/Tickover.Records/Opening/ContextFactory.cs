@@ -43,7 +43,7 @@ internal sealed class ContextFactory
         }
         catch (Exception fault) when (fault is ArgumentException or FormatException)
         {
-            throw new RecordTroubleException("The connection string of the database cannot be read. It reads like Host=localhost;Database=workshop;Username=tickover;Password=…");
+            throw new RecordTroubleException("The connection string of the database cannot be read. It reads like Host=localhost;Database=workshop;Username=tickover;Password=…", fault);
         }
     }
 

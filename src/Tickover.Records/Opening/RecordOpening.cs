@@ -40,7 +40,7 @@ public static class RecordOpening
             hold = null;
             return store;
         }
-        catch (Exception fault) when (Trouble.Is(fault))
+        catch (Exception fault) when (Trouble.IsAround(fault))
         {
             throw Trouble.Tell(fault, place.Words);
         }

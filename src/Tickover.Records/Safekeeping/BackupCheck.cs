@@ -39,7 +39,7 @@ internal static class BackupCheck
             var pictures = await PicturesAsync(context, path, cancellation);
             return new BackupReport(path, new FileInfo(path).Length, stamp.Record, await RecordPrint.OfAsync(context, null, cancellation), pictures);
         }
-        catch (Exception fault) when (Trouble.Is(fault))
+        catch (Exception fault) when (Trouble.IsAround(fault))
         {
             throw Trouble.Tell(fault, path);
         }

@@ -44,7 +44,7 @@ public static class RecordBackup
             File.Move(fresh, path);
             return report with { File = path };
         }
-        catch (Exception fault) when (Trouble.Is(fault))
+        catch (Exception fault) when (Trouble.IsAround(fault))
         {
             throw Trouble.Tell(fault, path);
         }

@@ -43,7 +43,7 @@ public static class RecordRestore
             var aside = await ExchangeAsync(place, backup, good, clock, cancellation);
             return new RestoreReport(good, aside, wasAnother);
         }
-        catch (Exception fault) when (Trouble.Is(fault))
+        catch (Exception fault) when (Trouble.IsAround(fault))
         {
             throw Trouble.Tell(fault, place.Words);
         }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 
 namespace Tickover.Workshop.Visits;
 
@@ -9,7 +10,8 @@ public static class RecordKinds
     /// <summary>JSON of items: camelCase, enumerations as words, identifiers and places as texts.</summary>
     public static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
     {
-        Converters = { new JsonStringEnumConverter(), new IdJson(), new PlaceJson() },
+        Converters = { new JsonStringEnumConverter(), new IdJson(), new PlaceJson(), new DecimalJson() },
+        TypeInfoResolver = new DefaultJsonTypeInfoResolver(),
         NumberHandling = JsonNumberHandling.Strict,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         RespectNullableAnnotations = true,

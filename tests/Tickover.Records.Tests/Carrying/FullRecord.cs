@@ -1,0 +1,55 @@
+using Tickover.Records.Tests.Pictures;
+using Tickover.Workshop.Visits;
+
+namespace Tickover.Records.Tests.Carrying;
+
+/// <summary>A record with something of every kind in it, undone and done again, with a picture and a PIN.</summary>
+internal static class FullRecord
+{
+    public const string Pin = "24681357";
+
+    private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
+
+    public static async Task<OpenRecord> BeginAsync(RecordHome home)
+    {
+        var open = await OpenRecord.BeginAsync(home);
+        var owner = new Owner { Name = "Edith Marlow", Telephone = "+44 20 7946 0000", Note = "=HYPERLINK(\"http://127.0.0.1\")" };
+        var gauge = new Instrument { Name = "Airflow meter", GoodTo = "±0.25 kg/h" };
+        var finding = open.Hose();
+        var photograph = new Photograph { Visit = open.Visit.Id, Finding = finding.Id, Caption = "the crack, \"left\", λ", Marks = [new PhotographMark(0.1, 0.2, 0.5, 0.6, "here")] };
+        var picture = await new PictureBook(open.Store).TakeInAsync(photograph.Id, Photographs.Jpeg(), Cancellation);
+        photograph = photograph with { Hash = picture.Hash, Width = picture.Width, Height = picture.Height };
+        await open.KeepAsync("workshop", new House { Id = House.TheOne, Name = "Saltmarsh Motor House", Address = "1 Quay\nSaltmarsh" }, owner, gauge);
+        await open.KeepAsync("found", finding, photograph, open.Airflow(1, 3.9) with { Instrument = gauge.Id, EngineSpeedRpm = 850.5 });
+        await open.KeepAsync(
+            "more",
+            new PartLine { Visit = open.Visit.Id, What = "Hose", Price = 12.50m, Quantity = "1.5 m" },
+            new PartLine { Visit = open.Visit.Id, What = "Clips", Price = 12m },
+            new TimeLine { Visit = open.Visit.Id, Minutes = 40, On = new DateOnly(2026, 11, 13), Person = open.Ruth.Id, What = "-Survey" },
+            new Approval { Visit = open.Visit.Id, Asked = "New tank or reline?", Price = 480m },
+            new WorkNote { Visit = open.Visit.Id, What = "Hose renewed", Why = "Perished <b>through</b>" },
+            new SignOff { Visit = open.Visit.Id, Gate = Gate.BayReady, Check = "battery", Person = open.Ruth.Id },
+            new CautionSeen { Visit = open.Visit.Id, Caution = "drain" },
+            new StageMark { Id = StageMark.IdFor(open.Visit.Id, Stage.Arrival), Visit = open.Visit.Id, Stage = Stage.Arrival, State = StageState.Done },
+            new Signature { Visit = open.Visit.Id, Person = open.Ruth.Id, For = "Account" },
+            new CarDescription { Car = open.Car.Id, Since = new DateOnly(2026, 11, 12), Document = Repository.Sample("tern-2800") },
+            new Component { Car = open.Car.Id, Kind = ComponentKind.Tank, Place = "left" });
+        await open.KeepAsync("settled", (await open.FindingAsync(finding)) with { State = FindingState.PutRight, Decision = "renewed" });
+        await open.UndoAsync();
+        await open.RedoAsync();
+        await open.KeepAsync("wrong", open.Airflow(2, 39));
+        await open.UndoAsync();
+        await new PinBook(open.Store).SetAsync(open.Ruth.Id, Pin, null, Cancellation);
+        return open;
+    }
+
+    /// <summary>A second car with a visit, which the export of the first must not hold.</summary>
+    public static async Task<CustomerCar> AddSecondCarAsync(OpenRecord open)
+    {
+        var owner = new Owner { Name = "Somebody Else" };
+        var car = new CustomerCar { Name = "Samphire Gannet 1500", Slug = "samphire-gannet-1500", Owner = owner.Id };
+        var visit = new Visit { Car = car.Id, ArrivedOn = new DateOnly(2026, 11, 20), Complaint = "Runs on." };
+        await open.KeepAsync("second car", owner, car, visit, new Finding { Visit = visit.Id, What = "Float sticks" });
+        return car;
+    }
+}
