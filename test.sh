@@ -66,6 +66,8 @@ install_missing() {
     command -v zbarimg >/dev/null || missing+=(zbar-tools)
     command -v node >/dev/null || missing+=(nodejs)
     command -v npm >/dev/null || missing+=(npm)
+    # The tests start a server of their own; nothing of the system's is used.
+    compgen -G '/usr/lib/postgresql/*/bin/initdb' >/dev/null || missing+=(postgresql)
     [ ${#missing[@]} -eq 0 ] && return 0
     if ! command -v apt-get >/dev/null; then
         echo "The tests need: ${missing[*]}. This is no Debian, so install them by hand and run test.sh again." >&2

@@ -40,7 +40,7 @@ public sealed class PictureBook(RecordStore store) : IPictures
         await OneAtATime.WaitAsync(cancellation);
         try
         {
-            return Develop(photograph, bytes) is { } row ? await KeepAsync(row, cancellation) : Refused("This file is no picture that can be read. JPEG, PNG and WebP are.");
+            return Develop(photograph, bytes, out var refusal) is { } row ? await KeepAsync(row, cancellation) : Refused(refusal);
         }
         finally
         {
@@ -73,18 +73,27 @@ public sealed class PictureBook(RecordStore store) : IPictures
     }
 
     // Drawn anew from its pixels: whatever else the file carried, where it was taken above all, does not come along.
-    private static PictureRow? Develop(Id<Photograph> photograph, byte[] file)
+    private static PictureRow? Develop(Id<Photograph> photograph, byte[] file, out string refusal)
     {
+        refusal = "This file is no picture that can be read. JPEG, PNG and WebP are.";
         using var data = SKData.CreateCopy(file);
         using var codec = SKCodec.Create(data);
-        if (codec is null || (long)codec.Info.Width * codec.Info.Height is <= 0 or > MostPixels)
+        if (codec is null)
         {
             return null;
         }
 
-        using var bitmap = SKBitmap.Decode(codec);
-        if (bitmap is null)
+        if ((long)codec.Info.Width * codec.Info.Height is <= 0 or > MostPixels)
         {
+            refusal = "The picture has more than 200 million points. Set the camera to a smaller size and take it again.";
+            return null;
+        }
+
+        // Half a picture may lack the very place that was photographed, and nobody would know.
+        using var bitmap = new SKBitmap(codec.Info.WithColorType(SKColorType.Rgba8888).WithAlphaType(SKAlphaType.Premul));
+        if (codec.GetPixels(bitmap.Info, bitmap.GetPixels()) != SKCodecResult.Success)
+        {
+            refusal = "The picture was cut short on its way, or is damaged. Send it again.";
             return null;
         }
 
@@ -179,12 +188,16 @@ public sealed class PictureBook(RecordStore store) : IPictures
     private Task<PictureIntake> KeepAsync(PictureRow row, CancellationToken cancellation) => store.WriteAloneAsync(
         async context =>
         {
-            if (!await context.Pictures.AnyAsync(p => p.Photograph == row.Photograph, cancellation))
+            // Sent twice at once: the answer speaks of the one that is kept.
+            var kept = await context.Pictures.AsNoTracking()
+                .Where(p => p.Photograph == row.Photograph).Select(p => new PictureIntake(null, p.Hash, p.Width, p.Height)).FirstOrDefaultAsync(cancellation);
+            if (kept is not null)
             {
-                context.Pictures.Add(row);
-                await context.SaveChangesAsync(CancellationToken.None);
+                return kept;
             }
 
+            context.Pictures.Add(row);
+            await context.SaveChangesAsync(CancellationToken.None);
             return new PictureIntake(null, row.Hash, row.Width, row.Height);
         },
         cancellation);

@@ -13,7 +13,8 @@ public sealed class ArrowTests
         { "Tickover.Workshop", ["Tickover.Physics"], ["UnitsNet"] },
         { "Tickover.Reports", ["Tickover.Workshop"], ["PDFsharp", "PdfSharp", "QRCoder"] },
         { "Tickover.Web", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports"], ["Markdig"] },
-        { "Tickover.Cli", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
+        { "Tickover.Records", ["Tickover.Workshop"], ["Microsoft.EntityFrameworkCore", "Microsoft.Data.Sqlite", "Npgsql", "SkiaSharp", "CsvHelper"] },
+        { "Tickover.Cli", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
     };
 
     [Theory]
