@@ -5,6 +5,8 @@ using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using System.Net;
+using Tickover.Records;
+using Tickover.Records.Opening;
 using Tickover.Workshop.Cars;
 
 namespace Tickover.Web.Tests;
@@ -12,6 +14,14 @@ namespace Tickover.Web.Tests;
 /// <summary>The whole app in memory on a folder of its own, and a browser of sorts: cookies, forms, no redirects followed.</summary>
 internal sealed class TestApp : IAsyncDisposable
 {
+    // Begun once and copied: beginning a record takes longer than most of the tests.
+    private static readonly Lazy<Task<RecordPlace>> Blank = new(async () =>
+    {
+        var place = new RecordPlace(Directory.CreateTempSubdirectory("tickover-blank-").FullName);
+        using var store = await RecordOpening.OpenAsync(place, Beginning.Allowed, TimeProvider.System);
+        return place;
+    });
+
     private readonly WebApplication _app;
     private readonly Dictionary<string, string> _cookies = new(StringComparer.Ordinal);
 
@@ -26,9 +36,14 @@ internal sealed class TestApp : IAsyncDisposable
 
     public HttpClient Client { get; }
 
+    public ICarShelf Shelf => _app.Services.GetRequiredService<ICarShelf>();
+
+    public string Document(string car) => Shelf.Read(CarId.Read(car)!)!.Document;
+
     public static async Task<TestApp> StartAsync(params IReadOnlyList<string> samples)
     {
         var folder = Directory.CreateTempSubdirectory("tickover-web-").FullName;
+        File.Copy((await Blank.Value).File, Path.Combine(folder, RecordPlace.FileName));
         var documents = new List<(string Name, string Text)>();
         foreach (var sample in samples)
         {

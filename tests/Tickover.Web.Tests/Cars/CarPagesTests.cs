@@ -9,9 +9,9 @@ public sealed class CarPagesTests
     {
         await using var app = await TestApp.StartAsync();
 
-        var page = await app.PageAsync("/");
+        var page = await app.PageAsync("/cars");
 
-        Assert.Equal("No car is in. Take one in.", page.QuerySelector(".empty")!.TextContent.Trim());
+        Assert.Equal("No car is described yet. Describe one.", page.QuerySelector(".empty")!.TextContent.Trim());
     }
 
     [Fact]
@@ -19,7 +19,7 @@ public sealed class CarPagesTests
     {
         await using var app = await TestApp.StartAsync("tern-2800", "osprey-v8", "gannet-1500", "faulty");
 
-        var page = await app.PageAsync("/");
+        var page = await app.PageAsync("/cars");
         var rows = page.QuerySelectorAll(".row");
 
         Assert.Equal(4, rows.Length);
@@ -41,7 +41,7 @@ public sealed class CarPagesTests
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         Assert.Equal(text.ReplaceLineEndings("\n").Trim(), page.QuerySelector("textarea")!.TextContent.ReplaceLineEndings("\n").Trim());
         Assert.True(page.QuerySelectorAll(".faults li").Length > 5);
-        Assert.Empty(Directory.GetFiles(app.Folder, "*.json"));
+        Assert.Empty(app.Shelf.List());
     }
 
     [Fact]
@@ -68,7 +68,7 @@ public sealed class CarPagesTests
         using var answer = await app.SendAsync(request);
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.True(File.Exists(Path.Combine(app.Folder, "gannet-1500.car.json")));
+        Assert.Equal(Repository.Sample("gannet-1500"), app.Document("gannet-1500"));
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public sealed class CarPagesTests
 
         Assert.Contains("Taken off", home.QuerySelector(".notice")!.TextContent, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.Redirect, undone.StatusCode);
-        Assert.Contains("Samphire Gannet 1500", (await app.PageAsync("/")).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Samphire Gannet 1500", (await app.PageAsync("/cars")).Body!.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -39,7 +39,7 @@ public sealed class DescriptionTests
         using var answer = await app.PostFormAsync(Page, Page, ("barrel.choke", typed));
 
         Assert.Equal($"{Page}?done=1", answer.Headers.Location!.OriginalString);
-        var car = CarDocument.Read(File.ReadAllText(Path.Combine(app.Folder, "osprey-v8.car.json"))).Car!;
+        var car = CarDocument.Read(app.Document("osprey-v8")).Car!;
         Assert.All(car.Barrels, b => Assert.Equal(metres, b.Figures.Si("barrel.choke"), 9));
     }
 
@@ -52,7 +52,7 @@ public sealed class DescriptionTests
         using var answer = await app.PostFormAsync(page, page, ("carburettors[1].barrels[0].idleJet", "57"));
 
         Assert.Equal($"{Page}?barrel=3&done=1", answer.Headers.Location!.OriginalString);
-        var car = CarDocument.Read(File.ReadAllText(Path.Combine(app.Folder, "osprey-v8.car.json"))).Car!;
+        var car = CarDocument.Read(app.Document("osprey-v8")).Car!;
         Assert.Equal([3], car.Barrels.Where(b => Math.Abs(b.Figures.Si("barrel.idleJet") - 57e-5) < 1e-9).Select(b => b.Number));
         var fitted = FigureText.Show(car.Barrels[0].Figures["barrel.idleJet"]!);
         var said = (await app.PageAsync(Page)).Body!.TextContent;
@@ -63,14 +63,14 @@ public sealed class DescriptionTests
     public async Task Faults_stand_beside_their_fields_and_nothing_typed_is_lost()
     {
         await using var app = await TestApp.StartAsync("osprey-v8");
-        var before = File.ReadAllText(Path.Combine(app.Folder, "osprey-v8.car.json"));
+        var before = app.Document("osprey-v8");
 
         using var answer = await app.PostFormAsync(
             Page, Page, ("barrel.choke", "36 furlongs"), ("engine.stroke", "-80"), ("barrel.mainJet", "150"));
         var page = await TestApp.ParseAsync(answer);
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
-        Assert.Equal(before, File.ReadAllText(Path.Combine(app.Folder, "osprey-v8.car.json")));
+        Assert.Equal(before, app.Document("osprey-v8"));
         Assert.Equal(2, page.QuerySelectorAll(".field.faulty").Length);
         Assert.Contains("furlongs", page.QuerySelector("#f-barrel-choke-about .wrong")!.TextContent, StringComparison.Ordinal);
         Assert.Equal("36 furlongs", page.QuerySelector("input[name='barrel.choke']")!.GetAttribute("value"));
@@ -106,26 +106,24 @@ public sealed class DescriptionTests
     public async Task Undo_goes_back_to_the_document_before_byte_for_byte()
     {
         await using var app = await TestApp.StartAsync("osprey-v8");
-        var path = Path.Combine(app.Folder, "osprey-v8.car.json");
-        var before = File.ReadAllText(path);
+        var before = app.Document("osprey-v8");
 
         using var kept = await app.PostFormAsync(Page, Page, ("barrel.mainJet", "152"));
-        Assert.NotEqual(before, File.ReadAllText(path), StringComparer.Ordinal);
+        Assert.NotEqual(before, app.Document("osprey-v8"), StringComparer.Ordinal);
         using var undone = await app.PostFormAsync(Page, $"{Page}/undo");
 
-        Assert.Equal(before, File.ReadAllText(path), StringComparer.Ordinal);
+        Assert.Equal(before, app.Document("osprey-v8"), StringComparer.Ordinal);
     }
 
     [Fact]
     public async Task A_form_made_from_an_older_document_does_not_overwrite_the_newer_one()
     {
         await using var app = await TestApp.StartAsync("osprey-v8");
-        var path = Path.Combine(app.Folder, "osprey-v8.car.json");
 
         using var answer = await app.PostFormAsync(Page, Page, ("version", "0123456789abcdef"), ("barrel.mainJet", "150"));
 
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
-        Assert.Equal(Repository.Sample("osprey-v8"), File.ReadAllText(path));
+        Assert.Equal(Repository.Sample("osprey-v8"), app.Document("osprey-v8"));
         Assert.Equal("150", (await TestApp.ParseAsync(answer)).QuerySelector("input[name='barrel.mainJet']")!.GetAttribute("value"));
     }
 }

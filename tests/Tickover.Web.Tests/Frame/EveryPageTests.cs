@@ -7,7 +7,7 @@ public sealed partial class EveryPageTests
 {
     private static readonly string[] Addresses =
     [
-        "/", "/cars/new", "/cars/osprey-v8", "/cars/osprey-v8?barrel=3", "/cars/osprey-v8/document", "/cars/osprey-v8/mixture",
+        "/", "/cars", "/cars/new", "/cars/osprey-v8", "/cars/osprey-v8?barrel=3", "/cars/osprey-v8/document", "/cars/osprey-v8/mixture",
         "/cars/osprey-v8/mixture?barrel=8&rpm=3000&throttle=20", "/cars/osprey-v8/mixture/table", "/cars/osprey-v8/jets",
         "/cars/osprey-v8/jets?part=idleJet", "/cars/osprey-v8/jets?part=idleJet&value=60",
         "/cars/osprey-v8/mixture?part=mainJet&value=150&show=difference", "/cars/osprey-v8/mixture?part=choke&value=34+mm&show=trial",
@@ -70,7 +70,7 @@ public sealed partial class EveryPageTests
     public async Task Answers_to_loopback_names_only(string host, HttpStatusCode expected)
     {
         await using var app = await TestApp.StartAsync();
-        using var request = new HttpRequestMessage(HttpMethod.Get, "/");
+        using var request = new HttpRequestMessage(HttpMethod.Get, "/cars");
         request.Headers.Host = host;
 
         using var answer = await app.SendAsync(request);
@@ -84,7 +84,7 @@ public sealed partial class EveryPageTests
         await using var app = await TestApp.StartAsync();
 
         using var answer = await app.PostFormAsync("/cars/new", "/theme", ("theme", "evening"));
-        var page = await app.PageAsync("/");
+        var page = await app.PageAsync("/cars");
 
         Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
         Assert.Equal("/cars/new", answer.Headers.Location!.OriginalString);
@@ -99,7 +99,7 @@ public sealed partial class EveryPageTests
     {
         await using var app = await TestApp.StartAsync();
 
-        using var answer = await app.PostFormAsync("/", "/theme", ("theme", "paper"), ("back", back));
+        using var answer = await app.PostFormAsync("/cars", "/theme", ("theme", "paper"), ("back", back));
 
         Assert.Equal("/", answer.Headers.Location!.OriginalString);
     }
@@ -108,7 +108,7 @@ public sealed partial class EveryPageTests
     public async Task Assets_are_kept_for_good_under_an_address_that_changes_with_them()
     {
         await using var app = await TestApp.StartAsync();
-        var page = await app.PageAsync("/");
+        var page = await app.PageAsync("/cars");
         var sheet = page.QuerySelector("link[rel=stylesheet]")!.GetAttribute("href")!;
 
         using var style = await app.GetAsync(sheet);

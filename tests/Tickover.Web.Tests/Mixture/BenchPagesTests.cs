@@ -90,16 +90,15 @@ public sealed class BenchPagesTests
     {
         await using var app = await TestApp.StartAsync("osprey-v8");
         const string trial = "/cars/osprey-v8/jets?barrel=1&rpm=2750&throttle=11&part=idleJet&value=57";
-        var path = Path.Combine(app.Folder, "osprey-v8.car.json");
 
-        var fitted = FigureText.Show(CarDocument.Read(File.ReadAllText(path)).Car!.Barrels[0].Figures["barrel.idleJet"]!);
+        var fitted = FigureText.Show(CarDocument.Read(app.Document("osprey-v8")).Car!.Barrels[0].Figures["barrel.idleJet"]!);
         var page = await app.PageAsync(trial);
         Assert.Contains(page.QuerySelectorAll(".decide a"), a => a.TextContent.Contains($"Keep {fitted}", StringComparison.Ordinal));
-        Assert.Equal(Repository.Sample("osprey-v8"), File.ReadAllText(path));
+        Assert.Equal(Repository.Sample("osprey-v8"), app.Document("osprey-v8"));
         using var answer = await app.PostFormAsync(trial, "/cars/osprey-v8/fit?barrel=1&rpm=2750&throttle=11&part=idleJet&value=57");
 
         Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
-        Assert.All(CarDocument.Read(File.ReadAllText(path)).Car!.Barrels, b => Assert.Equal(57e-5, b.Figures.Si("barrel.idleJet"), 9));
+        Assert.All(CarDocument.Read(app.Document("osprey-v8")).Car!.Barrels, b => Assert.Equal(57e-5, b.Figures.Si("barrel.idleJet"), 9));
     }
 
     [Fact]
@@ -122,7 +121,7 @@ public sealed class BenchPagesTests
 
         using var answer = await app.PostFormAsync($"/cars/osprey-v8/jets{query}", $"/cars/osprey-v8/fit{query}");
 
-        var car = CarDocument.Read(File.ReadAllText(Path.Combine(app.Folder, "osprey-v8.car.json"))).Car!;
+        var car = CarDocument.Read(app.Document("osprey-v8")).Car!;
         Assert.Equal([3], car.Barrels.Where(b => Math.Abs(b.Figures.Si("barrel.mainJet") - 152e-5) < 1e-9).Select(b => b.Number));
     }
 }
