@@ -22,6 +22,7 @@ internal static class VisitEndpoints
         visit.MapFindings();
         visit.MapGates();
         visit.MapCautions();
+        visit.MapAccount();
         routes.MapPictures();
     }
 
