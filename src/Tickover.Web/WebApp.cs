@@ -35,7 +35,7 @@ public static class WebApp
             ApplicationName = typeof(WebApp).Assembly.GetName().Name,
             ContentRootPath = AppContext.BaseDirectory,
         });
-        builder.WebHost.UseUrls(options.Address);
+        builder.Listen(options);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -51,11 +51,12 @@ public static class WebApp
         configure(builder);
         var app = builder.Build();
         app.UseResponseCompression();
-        app.UseSecurityHeaders();
-        app.UseHostCheck(options.Address);
+        app.UseSecurityHeaders(options);
+        app.UseHostCheck(options);
         app.UseFaultPages();
-        app.UseDevices();
+        app.UseLan();
         app.MapFrame();
+        app.MapTablets();
         app.MapShop();
         app.MapVisits();
         app.MapCars();
@@ -63,14 +64,20 @@ public static class WebApp
         app.MapMixture();
         app.MapDocuments();
         app.MapApi();
+        app.MapApiDescription();
         return app;
     }
 
     private static void AddServices(IServiceCollection services, WebAppOptions options)
     {
         services.AddRazorComponents();
-        services.AddAntiforgery(a => a.Cookie.Name = "tickover-form");
+        services.AddAntiforgery(a =>
+        {
+            a.Cookie.Name = "tickover-form";
+            a.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        });
         services.AddProblemDetails();
+        services.AddApiDescription();
         services.AddResponseCompression();
 
         // The keys lie with the data, so that a form opened before a restart is still good after it.
@@ -79,7 +86,7 @@ public static class WebApp
             .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.DataFolder, ".tickover", "keys")));
         services.ConfigureHttpJsonOptions(json => json.SerializerOptions.WriteIndented = false);
         services.AddSingleton(options);
-        services.AddLan();
+        services.AddLan(options);
         services.AddSingleton<PageAssets>();
         services.AddSingleton<Samples>();
         services.AddSingleton<Documentation>();

@@ -1,3 +1,5 @@
+using Tickover.Web.Lan;
+
 namespace Tickover.Web;
 
 /// <summary>Where the tablet app finds its cars and where it listens.</summary>
@@ -15,8 +17,11 @@ public sealed record WebAppOptions
     /// <summary>The clock; the machine's own where nothing else is given.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
-    /// <summary>Address to listen on. Any but a loopback address lets others on the network in.</summary>
+    /// <summary>Address to listen on: always one of this machine's own. Its port is the port on the network too.</summary>
     public string Address { get; init; } = DefaultAddress;
+
+    /// <summary>How tablets on the workshop's network get in; null where they do not.</summary>
+    public LanOptions? Lan { get; init; }
 
     /// <summary>Folder of sample car documents that a new car can start from; null where there is none.</summary>
     public string? SamplesFolder { get; init; }

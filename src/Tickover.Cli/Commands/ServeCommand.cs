@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Connections;
 using Microsoft.Extensions.Hosting;
 using Tickover.Cli.Input;
 using Tickover.Web;
+using Tickover.Web.Lan;
 
 namespace Tickover.Cli.Commands;
 
@@ -39,9 +40,14 @@ internal sealed class ServeCommand : ExampledCommand
         DefaultValueFactory = _ => "tickover-data",
     };
 
-    private readonly Option<bool> _network = new("--network")
+    private readonly Option<bool> _lan = new("--lan")
     {
-        Description = "Let other machines in the workshop's network in, such as a tablet. Whoever is on that network can then read and change the cars.",
+        Description = "Let tablets on the workshop's network in, each after pairing, over TLS. The page /tablets tells how.",
+    };
+
+    private readonly Option<bool> _lanHttp = new("--lan-http")
+    {
+        Description = "As --lan, and over plain http too. Over it no page can be installed or opened offline, and anyone on that network could listen in.",
     };
 
     /// <summary>Makes the command.</summary>
@@ -52,7 +58,8 @@ internal sealed class ServeCommand : ExampledCommand
         _terminal = terminal;
         Add(_port);
         Add(_data);
-        Add(_network);
+        Add(_lan);
+        Add(_lanHttp);
         SetAction(RunAsync);
     }
 
@@ -70,11 +77,11 @@ internal sealed class ServeCommand : ExampledCommand
             return await RefuseAsync(complaint);
         }
 
-        var host = parsed.GetValue(_network) ? "0.0.0.0" : "127.0.0.1";
         await using var app = await WebApp.BuildAsync(QuietHost, new WebAppOptions
         {
             DataFolder = Path.GetFullPath(data),
-            Address = string.Create(CultureInfo.InvariantCulture, $"http://{host}:{port}"),
+            Address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}"),
+            Lan = Lan(parsed),
             SamplesFolder = Path.Combine(AppContext.BaseDirectory, "samples"),
         });
         try
@@ -86,14 +93,35 @@ internal sealed class ServeCommand : ExampledCommand
             return await RefuseAsync($"Port {port} is taken by another program. Stop it or choose another with --port.");
         }
 
-        foreach (var address in app.Urls)
+        foreach (var line in Greeting(parsed, data, new Uri(app.Urls.First()).Port))
         {
-            await _terminal.Output.WriteLineAsync($"Tickover serves {Path.GetFullPath(data)} at {address}. Ctrl-C stops it.");
+            await _terminal.Output.WriteLineAsync(line);
         }
 
         await _terminal.Output.FlushAsync(cancellation);
         await app.WaitForShutdownAsync(cancellation);
         return ExitCode.Done;
+    }
+
+    private LanOptions? Lan(ParseResult parsed) => (parsed.GetValue(_lan), parsed.GetValue(_lanHttp)) switch
+    {
+        (_, true) => new LanOptions { PlainHttp = true },
+        (true, false) => new LanOptions(),
+        _ => null,
+    };
+
+    private IEnumerable<string> Greeting(ParseResult parsed, string data, int port)
+    {
+        var address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}");
+        yield return $"Tickover serves {Path.GetFullPath(data)} at {address}. Ctrl-C stops it.";
+        if (Lan(parsed) is { } lan)
+        {
+            yield return $"Tablets on this network are let in after pairing: see {address}/tablets.";
+            if (lan.PlainHttp)
+            {
+                yield return "Plain http is let in too: over it no page can be installed or opened offline, and anyone on this network could listen in.";
+            }
+        }
     }
 
     private async Task<int> RefuseAsync(string complaint)

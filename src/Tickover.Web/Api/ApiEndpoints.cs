@@ -10,17 +10,32 @@ internal static class ApiEndpoints
     /// <summary>Longest body taken anywhere, bytes.</summary>
     public const long LongestBody = FormGuard.LongestForm;
 
+    private const string Cars = "Cars";
+    private const string Mixture = "Mixture";
+    private static readonly (string Name, string About) Barrel = ("barrel", "Which barrel, a whole number from 1; 1 where it is left out.");
+    private static readonly int[] OfBench = [StatusCodes.Status400BadRequest, StatusCodes.Status404NotFound, StatusCodes.Status422UnprocessableEntity];
+
     public static void MapApi(this IEndpointRouteBuilder routes)
     {
         var api = routes.MapGroup(Faults.ApiRoot);
-        api.MapGet("/cars", (ICarShelf shelf) => shelf.List().Select(CarAnswer.Of));
-        api.MapGet("/cars/{id}", (string id, ICarShelf shelf) => Find(id, shelf, shelved => Results.Json(CarAnswer.Of(shelved))));
+        api.MapGet("/cars", (ICarShelf shelf) => shelf.List().Select(CarAnswer.Of))
+            .Describe<IEnumerable<CarAnswer>>("listCars", Cars, "Lists the cars.");
+        api.MapGet("/cars/{id}", (string id, ICarShelf shelf) => Find(id, shelf, shelved => Results.Json(CarAnswer.Of(shelved))))
+            .Describe<CarAnswer>("readCar", Cars, "Tells of one car, and what is wrong with its document.", StatusCodes.Status404NotFound);
         api.MapGet("/cars/{id}/mixture", (string id, HttpRequest request, ICarShelf shelf, BenchDesk desk) =>
-            Open(id, request, shelf, desk, (bench, _) => Results.Json(MixtureAnswer.Of(bench.FittedMap, bench.Barrel.Number))));
+            Open(id, request, shelf, desk, (bench, _) => Results.Json(MixtureAnswer.Of(bench.FittedMap, bench.Barrel.Number))))
+            .Describe<MixtureAnswer>("readMixture", Mixture, "Tells the mixture over speed and throttle, as fitted.", OfBench)
+            .WithQuery(Barrel);
         api.MapGet("/cars/{id}/explain", (string id, HttpRequest request, ICarShelf shelf, BenchDesk desk) =>
-            Open(id, request, shelf, desk, (bench, _) => Results.Json(ExplainAnswer.Of(bench.FittedPoint))));
+            Open(id, request, shelf, desk, (bench, _) => Results.Json(ExplainAnswer.Of(bench.FittedPoint))))
+            .Describe<ExplainAnswer>("explainPoint", Mixture, "Shows the working of the mixture at one point.", OfBench)
+            .WithQuery(Barrel, ("rpm", "Engine speed, 100 to 20,000 rpm."), ("throttle", "Degrees from the seated plate, 0 to 90."));
         api.MapPost("/cars/{id}/trial", (string id, TrialQuestion question, HttpRequest request, ICarShelf shelf, BenchDesk desk) =>
-            Open(id, request, shelf, desk, Trial, question));
+            Open(id, request, shelf, desk, Trial, question))
+            .Describe<TrialAnswer>(
+                "tryChanges", Mixture, "Works out what a change of parts would do; nothing is changed.",
+                [.. OfBench, StatusCodes.Status413PayloadTooLarge, StatusCodes.Status415UnsupportedMediaType])
+            .WithQuery(Barrel);
     }
 
     private static IResult Trial(Bench bench, TrialQuestion? question) => bench.TrialMap is null

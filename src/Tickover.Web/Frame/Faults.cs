@@ -13,19 +13,34 @@ internal static class Faults
         app.UseStatusCodePages(status => AnswerAsync(status.HttpContext, status.HttpContext.Response.StatusCode));
     }
 
-    private static int StatusOf(HttpContext context) =>
-        context.Features.Get<IExceptionHandlerFeature>()?.Error is BadHttpRequestException bad
-            ? bad.StatusCode
-            : StatusCodes.Status500InternalServerError;
+    // Whatever was reading the body may have wrapped the complaint about it.
+    private static int StatusOf(HttpContext context)
+    {
+        for (var error = context.Features.Get<IExceptionHandlerFeature>()?.Error; error is not null; error = error.InnerException)
+        {
+            if (error is BadHttpRequestException bad)
+            {
+                return bad.StatusCode;
+            }
+        }
+
+        return StatusCodes.Status500InternalServerError;
+    }
+
+    /// <summary>Answers that something cannot be: problem details (IETF RFC 9457) under the API, else a page.</summary>
+    public static Task SayAsync(HttpContext context, int status, string problem, string whatToDo)
+    {
+        context.Response.StatusCode = status;
+        var answer = context.Request.Path.StartsWithSegments(ApiRoot, StringComparison.OrdinalIgnoreCase)
+            ? Results.Problem(title: problem, detail: whatToDo, statusCode: status)
+            : Pages.Error(status, problem, [whatToDo]);
+        return answer.ExecuteAsync(context);
+    }
 
     private static Task AnswerAsync(HttpContext context, int status)
     {
         var (problem, whatToDo) = Words(status);
-        context.Response.StatusCode = status;
-        var answer = context.Request.Path.StartsWithSegments(ApiRoot, StringComparison.Ordinal)
-            ? Results.Problem(title: problem, detail: whatToDo, statusCode: status)
-            : Pages.Error(status, problem, [whatToDo]);
-        return answer.ExecuteAsync(context);
+        return SayAsync(context, status, problem, whatToDo);
     }
 
     private static (string Problem, string WhatToDo) Words(int status) => status switch
@@ -35,6 +50,8 @@ internal static class Faults
         StatusCodes.Status405MethodNotAllowed => ("This address does not do that.", "Go back to the page it belongs to."),
         StatusCodes.Status413PayloadTooLarge => ("That is too long.", "A car document has some twenty lines; send less than 1 MB."),
         StatusCodes.Status415UnsupportedMediaType => ("This kind of content is not taken here.", "Send JSON as application/json."),
+        StatusCodes.Status408RequestTimeout => ("That took too long to arrive.", "Send it again."),
+        StatusCodes.Status429TooManyRequests => ("That is more than this server takes at once.", "Wait a moment and try again."),
         StatusCodes.Status500InternalServerError => ("Something broke here.", "Nothing was saved by this step. What went wrong stands in the server's output."),
         _ => ($"The server answers {status}.", "Go back and try again."),
     };

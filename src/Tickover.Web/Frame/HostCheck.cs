@@ -1,4 +1,5 @@
 using System.Net;
+using Tickover.Web.Lan;
 
 namespace Tickover.Web.Frame;
 
@@ -9,33 +10,22 @@ namespace Tickover.Web.Frame;
 /// </remarks>
 internal static class HostCheck
 {
-    public static void UseHostCheck(this IApplicationBuilder app, string address)
+    public static void UseHostCheck(this WebApplication app, WebAppOptions options)
     {
-        var network = !IsLoopback(HostOf(address));
-        app.Use(async (context, next) =>
-        {
-            if (IsOurs(context.Request.Host.Host, network))
-            {
-                await next(context);
-                return;
-            }
-
-            context.Response.StatusCode = StatusCodes.Status400BadRequest;
-            await context.Response.WriteAsync("This server does not answer to that name.");
-        });
+        var machine = app.Services.GetRequiredService<IMachine>();
+        app.Use((context, next) => IsOurs(context.Request.Host.Host, options.Lan is null ? null : machine)
+            ? next(context)
+            : Faults.SayAsync(context, StatusCodes.Status400BadRequest, "This server does not answer to that name.", "Use the address that the server names when it starts."));
     }
 
-    private static bool IsOurs(string host, bool network) => IsLoopback(host) || (network && (IPAddress.TryParse(host.Trim('[', ']'), out _) || IsMachine(host)));
+    private static bool IsOurs(string host, IMachine? onNetwork) =>
+        IsLoopback(host) || (onNetwork is not null && (IPAddress.TryParse(host.Trim('[', ']'), out _) || IsName(host, onNetwork.Name)));
 
-    private static bool IsMachine(string host) =>
-        string.Equals(host, Environment.MachineName, StringComparison.OrdinalIgnoreCase)
-        || string.Equals(host, $"{Environment.MachineName}.local", StringComparison.OrdinalIgnoreCase);
+    private static bool IsName(string host, string? name) =>
+        name is not null
+        && (string.Equals(host, name, StringComparison.OrdinalIgnoreCase) || string.Equals(host, $"{name}.local", StringComparison.OrdinalIgnoreCase));
 
     private static bool IsLoopback(string host) =>
         string.Equals(host, "localhost", StringComparison.OrdinalIgnoreCase)
         || (IPAddress.TryParse(host.Trim('[', ']'), out var ip) && IPAddress.IsLoopback(ip));
-
-    private static string HostOf(string address) => new Uri(address
-        .Replace("//*", "//0.0.0.0", StringComparison.Ordinal)
-        .Replace("//+", "//0.0.0.0", StringComparison.Ordinal)).Host;
 }

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.Extensions;
+using Tickover.Web.Lan;
 
 namespace Tickover.Web.Frame;
 
@@ -48,6 +49,13 @@ public partial class PageFrame
 
     [CascadingParameter]
     private HttpContext? Context { get; set; }
+
+    // Whoever is not let in is offered nothing that would be refused.
+    private bool IsLetIn => Context is null || Device is not null;
+
+    private bool IsThisMachine => Device == RequestDevice.ThisMachine;
+
+    private RequestDevice? Device => Context?.Features.Get<RequestDevice>();
 
     private string Look => Theme.Of(Context);
 
