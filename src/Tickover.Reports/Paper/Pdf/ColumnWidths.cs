@@ -51,12 +51,13 @@ internal static class ColumnWidths
             open = [.. open.Except(content)];
         }
 
-        // Of the wide ones each gets its longest word, unless that would starve the others
+        // Of the wide ones each gets its longest word, unless that would starve the others. The rest goes by the root of what they hold:
+        // one very long cell then costs lines, not the width of its neighbours
         var least = open.ToDictionary(i => i, i => Math.Clamp(word[i], 1, left / open.Count * 1.5));
-        var (needed, wanted) = (least.Values.Sum(), open.Sum(i => whole[i]));
+        var (needed, weights) = (least.Values.Sum(), open.Sum(i => Math.Sqrt(whole[i])));
         foreach (var i in open)
         {
-            got[i] = needed >= left ? least[i] * left / needed : least[i] + (left - needed) * Math.Max(whole[i] - least[i], 0) / Math.Max(wanted - needed, 1);
+            got[i] = needed >= left ? least[i] * left / needed : least[i] + (left - needed) * Math.Sqrt(whole[i]) / weights;
         }
 
         return got;
