@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Running;
 using Tickover.Bench;
 using Tickover.Bench.Peer;
+using Tickover.Bench.Shopfloor;
 
 return args switch
 {
@@ -10,6 +11,7 @@ return args switch
     ["paper", var samples] => PaperStudy.Run(samples, output: null),
     ["paper", var samples, var output] => PaperStudy.Run(samples, output),
     ["rules"] => RulesOfThumbStudy.Run(),
+    ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
 };
 
@@ -21,6 +23,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | rules | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | rules | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }
