@@ -74,6 +74,10 @@ public sealed class RecordStore : IRecord, IDisposable
         ReadAsync(async context => (await VisitReader.VisitsAsync(context, v => v.Id == visit, cancellation)).SingleOrDefault());
 
     /// <inheritdoc/>
+    public Task<VisitRecord?> VisitHeadAsync(Id<Visit> visit, CancellationToken cancellation = default) =>
+        ReadAsync(async context => (await VisitReader.HeadsAsync(context, v => v.Id == visit, cancellation)).SingleOrDefault());
+
+    /// <inheritdoc/>
     public Task<CarHistory?> CarAsync(Id<CustomerCar> car, CancellationToken cancellation = default) =>
         ReadAsync(context => VisitReader.CarAsync(context, car, cancellation));
 

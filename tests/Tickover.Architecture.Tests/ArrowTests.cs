@@ -12,7 +12,7 @@ public sealed class ArrowTests
         { "Tickover.Physics", [], ["MathNet.Numerics"] },
         { "Tickover.Workshop", ["Tickover.Physics"], ["UnitsNet"] },
         { "Tickover.Reports", ["Tickover.Workshop"], ["PDFsharp", "PdfSharp", "QRCoder"] },
-        { "Tickover.Web", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports"], ["Markdig", "Microsoft.AspNetCore.OpenApi", "QRCoder"] },
+        { "Tickover.Web", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records"], ["Markdig", "Microsoft.AspNetCore.OpenApi", "QRCoder"] },
         { "Tickover.Records", ["Tickover.Workshop"], ["Microsoft.EntityFrameworkCore", "Microsoft.Data.Sqlite", "Npgsql", "SkiaSharp", "CsvHelper"] },
         { "Tickover.Cli", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
     };

@@ -17,6 +17,19 @@ internal static class VisitReader
     /// <summary>The visits that answer a question, whole, oldest first.</summary>
     public static async Task<IReadOnlyList<VisitRecord>> VisitsAsync(RecordsContext context, Expression<Func<Visit, bool>> which, CancellationToken cancellation)
     {
+        var heads = await HeadsAsync(context, which, cancellation);
+        if (heads.Count == 0)
+        {
+            return [];
+        }
+
+        var parts = await PartsAsync(context, [.. heads.Select(h => h.Visit.Id)], cancellation);
+        return [.. heads.Select(h => parts.Of(h.Visit.Id, h))];
+    }
+
+    /// <summary>The visits that answer a question, without what was kept in them, oldest first.</summary>
+    public static async Task<IReadOnlyList<VisitRecord>> HeadsAsync(RecordsContext context, Expression<Func<Visit, bool>> which, CancellationToken cancellation)
+    {
         var visits = await All<Visit>(context).Where(which).ToListAsync(cancellation);
         if (visits.Count == 0)
         {
@@ -25,12 +38,11 @@ internal static class VisitReader
 
         var house = await WorkshopAsync(context, cancellation);
         var cars = visits.Select(v => v.Car).Distinct().ToList();
-        var parts = await PartsAsync(context, [.. visits.Select(v => v.Id)], cancellation);
         var knownCars = await context.Set<CustomerCar>().AsNoTracking().Where(c => cars.Contains(c.Id)).ToDictionaryAsync(c => c.Id, cancellation);
         var owners = await context.Set<Owner>().AsNoTracking().ToDictionaryAsync(o => o.Id, cancellation);
         var descriptions = (await All<CarDescription>(context).Where(d => cars.Contains(d.Car) && !d.Removed).ToListAsync(cancellation)).ToLookup(d => d.Car);
         var components = (await All<Component>(context).Where(c => cars.Contains(c.Car) && !c.Removed).ToListAsync(cancellation)).ToLookup(c => c.Car);
-        return [.. visits.Select(v => parts.Of(v.Id, new VisitRecord
+        return [.. visits.Select(v => new VisitRecord
         {
             Visit = v,
             Car = knownCars[v.Car],
@@ -38,7 +50,7 @@ internal static class VisitReader
             Owner = (v.Owner ?? knownCars[v.Car].Owner) is { } owner ? owners.GetValueOrDefault(owner) : null,
             Descriptions = InOrder(descriptions[v.Car]),
             Components = [.. components[v.Car]],
-        }))];
+        })];
     }
 
     /// <summary>A car over the years.</summary>

@@ -14,7 +14,9 @@ internal static class StageEndpoints
         visit.MapGet("/{stage:regex(^(arrival|storage|gauge|supply|strip-down|build|balance|mixture|road|hand-over)$)}", (string id, string stage, string? measure, VisitDesk desk) =>
             desk.OnVisitAsync(id, record => Show(record, stage, measure, null, desk)));
         visit.MapPost("/{stage}/state", (string id, string stage, VisitDesk desk) => OnStageAsync(id, stage, desk, StateAsync)).GuardForm();
-        visit.MapPost("/{stage}/readings", (string id, string stage, VisitDesk desk) => OnStageAsync(id, stage, desk, ReadingsAsync)).GuardForm();
+        visit.MapPost("/{stage}/readings", (string id, string stage, VisitDesk desk) => desk.OnNewEntryAsync(id, (record, fields) => Addresses.ReadStage(stage) is { } known
+            ? ReadingsAsync(record, known, fields, desk)
+            : Task.FromResult(Pages.NotFound("No such stage.", "Choose one on the page of the visit.")))).GuardForm();
         visit.MapPost("/{stage}/readings/{reading}/strike", (string id, string stage, string reading, VisitDesk desk) =>
             OnStageAsync(id, stage, desk, (record, known, fields, at) => StrikeAsync(record, known, reading, fields, at))).GuardForm();
         visit.MapPost("/notes", (string id, VisitDesk desk) => desk.OnFormAsync(id, (record, fields) => NoteAsync(record, fields, desk))).GuardForm();

@@ -36,12 +36,19 @@ public sealed class VisitDesk(IRecord record, IDeviceContext device, WebAppOptio
     {
         var visit = Workshop.Visits.Id.Read<Visit>(id) is { } known ? await record.VisitAsync(known, Cancellation) : null;
         return visit is null || visit.Visit.Removed
-            ? Pages.NotFound("No such visit here.", "It may have been taken off. Look among the cars in the shop, or find it by its car.")
+            ? NoVisit()
             : await page(visit);
     }
 
     /// <summary>Runs a page on a visit that needs nothing more from the record.</summary>
     public Task<IResult> OnVisitAsync(string id, Func<VisitRecord, IResult> page) => OnVisitAsync(id, visit => Task.FromResult(page(visit)));
+
+    /// <summary>Runs what a form asks for on a visit where the form needs nothing of what was kept before, such as a reading.</summary>
+    public async Task<IResult> OnNewEntryAsync(string id, Func<VisitRecord, FormFields, Task<IResult>> entry)
+    {
+        var visit = Workshop.Visits.Id.Read<Visit>(id) is { } known ? await record.VisitHeadAsync(known, Cancellation) : null;
+        return visit is null || visit.Visit.Removed ? NoVisit() : await entry(visit, new FormFields(await Request.ReadFormAsync(Cancellation)));
+    }
 
     /// <summary>Runs what a form asks for on a visit.</summary>
     public Task<IResult> OnFormAsync(string id, Func<VisitRecord, FormFields, Task<IResult>> entry) =>
@@ -73,6 +80,8 @@ public sealed class VisitDesk(IRecord record, IDeviceContext device, WebAppOptio
 
     /// <summary>Refuses in words.</summary>
     public IResult Refuse(string words, string back) => Answer(new ActOutcome(ActEnding.Refused, 0, words, []), back);
+
+    private static IResult NoVisit() => Pages.NotFound("No such visit here.", "It may have been taken off. Look among the cars in the shop, or find it by its car.");
 
     private static int Status(ActEnding ending) => ending switch
     {

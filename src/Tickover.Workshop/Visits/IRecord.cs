@@ -38,6 +38,12 @@ public interface IRecord
     /// <returns>The visit, or null.</returns>
     Task<VisitRecord?> VisitAsync(Id<Visit> visit, CancellationToken cancellation = default);
 
+    /// <summary>What a form needs to know of a visit: the visit, its car and owner, the workshop, what the car is; nothing of what was kept in it.</summary>
+    /// <param name="visit">Which.</param>
+    /// <param name="cancellation">Stops the reading.</param>
+    /// <returns>The visit, or null.</returns>
+    Task<VisitRecord?> VisitHeadAsync(Id<Visit> visit, CancellationToken cancellation = default);
+
     /// <summary>A car over the years.</summary>
     /// <param name="car">Which.</param>
     /// <param name="cancellation">Stops the reading.</param>
