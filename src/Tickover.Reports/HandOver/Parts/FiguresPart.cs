@@ -13,7 +13,11 @@ internal static class FiguresPart
 
     internal static IEnumerable<Block> Of(Telling t)
     {
-        yield return new PageBreak();
+        if (t.Comparisons.Count > 0)
+        {
+            yield return new PageBreak();
+        }
+
         yield return new Heading(2, t.Say("The figures behind"));
         if (t.Comparisons.Count == 0)
         {

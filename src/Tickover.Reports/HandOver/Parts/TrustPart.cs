@@ -7,6 +7,8 @@ namespace Tickover.Reports.HandOver.Parts;
 /// <summary>13: with what was measured, how good that is, and what it cannot tell.</summary>
 internal static class TrustPart
 {
+    private const int Named = 8;
+
     internal static IEnumerable<Block> Of(Telling t)
     {
         yield return new Heading(2, t.Say("How far the figures can be trusted"));
@@ -27,6 +29,9 @@ internal static class TrustPart
             : $"{readings.Count} readings stand in this account; for {(bare == 1 ? "one figure" : $"{bare} figures")} the instrument was not noted.";
     }
 
+    private static string Used(List<string> measures) =>
+        measures.Count <= Named ? string.Join("; ", measures) : $"{string.Join("; ", measures.Take(Named))}; and {measures.Count - Named} more, see the figures behind";
+
     private static List<Prose>? Row(Telling t, Instrument? instrument, IEnumerable<Reading> readings)
     {
         if (instrument is null)
@@ -40,7 +45,7 @@ internal static class TrustPart
         return
         [
             Prose.Bold(name), Prose.Of(instrument.GoodTo.Length > 0 ? instrument.GoodTo : "not known"),
-            Prose.Of(PaperText.Sentence(InstrumentStanding.On(instrument, last).Words)).Sentence(instrument.Note), Prose.Of(string.Join("; ", measures)),
+            Prose.Of(PaperText.Sentence(InstrumentStanding.On(instrument, last).Words)).Sentence(instrument.Note), Prose.Of(Used(measures)),
         ];
     }
 }

@@ -9,6 +9,7 @@ internal static class TablePieces
 
     // A row with more lines is torn between pages, so that no cell can be too long for the paper
     private const int LinesToATear = 16;
+    private const double TallRow = 50;
 
     internal static IEnumerable<Piece> Of(Facts facts, BlockSetter set, double width)
     {
@@ -34,8 +35,9 @@ internal static class TablePieces
         yield return head with { Before = set.Type.Space(5), WithNext = true };
         for (var i = 0; i < pieces.Count; i++)
         {
-            // A head with one row below it, or one last row alone, looks like a mistake
-            yield return pieces[i] with { WithNext = pieces[i].WithNext || (pieces.Count > 2 && (i == 0 || i == pieces.Count - 2)) };
+            // A head with one row below it, or one last row alone, looks like a mistake; a tall row stands well alone
+            var atAnEnd = pieces.Count > 2 && (i == 0 || i == pieces.Count - 2);
+            yield return pieces[i] with { WithNext = pieces[i].WithNext || (atAnEnd && pieces[i].Height < TallRow) };
         }
     }
 
