@@ -59,6 +59,7 @@ public static class WebApp
         app.MapTablets();
         app.MapShop();
         app.MapVisits();
+        app.MapOfflineFiles();
         app.MapCars();
         app.MapDescription();
         app.MapMixture();

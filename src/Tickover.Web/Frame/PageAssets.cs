@@ -37,6 +37,9 @@ public sealed class PageAssets
     /// <summary>Hash of all assets, a folder in their addresses.</summary>
     public string Version { get; }
 
+    /// <summary>Paths of all assets.</summary>
+    public IEnumerable<string> Paths => _assets.Keys;
+
     /// <summary>The address of an asset.</summary>
     /// <param name="path">Path such as <c>css/tickover.css</c>.</param>
     /// <returns>An address on this server.</returns>
@@ -52,6 +55,7 @@ public sealed class PageAssets
         ".css" => "text/css; charset=utf-8",
         ".js" => "text/javascript; charset=utf-8",
         ".woff2" => "font/woff2",
+        ".png" => "image/png",
         ".svg" => "image/svg+xml",
         _ => "text/plain; charset=utf-8",
     };

@@ -172,6 +172,9 @@ async function post(entry) {
  */
 async function refused(entry, answer, said) {
   if (answer.status === 401 || answer.status === 403) {
+    if (answer.status === 401) {
+      document.dispatchEvent(new CustomEvent("tickover:notLetIn"));
+    }
     await failed("notLetIn");
     return "away";
   }
