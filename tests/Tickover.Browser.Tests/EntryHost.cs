@@ -55,7 +55,7 @@ public sealed class EntryHost : IAsyncDisposable
     /// <returns>When it answers.</returns>
     public async Task StartAsync()
     {
-        _app = WebApp.Build(["--Logging:LogLevel:Default=None"], new WebAppOptions { DataFolder = _folder, Address = Address });
+        _app = await WebApp.BuildAsync(["--Logging:LogLevel:Default=None"], new WebAppOptions { DataFolder = _folder, Address = Address });
         _app.MapGet("/entry", Page);
         _app.MapPost("/entry", (Delegate)TakeAsync);
         await _app.StartAsync();

@@ -39,14 +39,14 @@ public sealed class OfflineTests(Workshop workshop) : IAsyncLifetime
         await _host.StopAsync();
         await Page.Locator("#value").FillAsync("3.9");
         await Page.GetByRole(AriaRole.Button, new() { Name = "Keep" }).ClickAsync();
-        await Expect(Page.Locator(".kept")).ToContainTextAsync("Air 3.9 kg/h: kept here");
+        await Expect(Page.Locator(".kept-here")).ToContainTextAsync("Air 3.9 kg/h: kept here");
         await Page.Locator("#note").PressSequentiallyAsync("hisses at the thi");
 
         await Page.ReloadAsync();
 
         await Expect(Page.Locator(".as-of")).ToContainTextAsync("the server does not answer");
         await Expect(Page.Locator("#note")).ToHaveValueAsync("hisses at the thi");
-        await Expect(Page.Locator(".kept")).ToContainTextAsync("Air 3.9 kg/h: kept here");
+        await Expect(Page.Locator(".kept-here")).ToContainTextAsync("Air 3.9 kg/h: kept here");
         await Page.Locator("#value").FillAsync("4.0");
         await Page.GetByRole(AriaRole.Button, new() { Name = "Keep" }).ClickAsync();
         await _host.StartAsync();

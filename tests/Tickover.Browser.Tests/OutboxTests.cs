@@ -84,7 +84,7 @@ public sealed class OutboxTests(Workshop workshop) : IAsyncLifetime
         foreach (var value in new[] { "1", "2", "3", "4", "5" })
         {
             await EnterAsync(page, value);
-            await Expect(page.Locator(".kept")).ToContainTextAsync($"Air {value} kg/h: kept here");
+            await Expect(page.Locator(".kept-here")).ToContainTextAsync($"Air {value} kg/h: kept here");
             await page.Clock.RunForAsync(12_000);
         }
 

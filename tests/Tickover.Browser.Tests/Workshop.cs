@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Tickover.Web;
+using Tickover.Workshop.Cars;
 
 namespace Tickover.Browser.Tests;
 

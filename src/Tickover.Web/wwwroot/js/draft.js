@@ -1,10 +1,11 @@
 // @ts-check
 /**
- * Keeps what is typed into a form marked data-draft="NAME" until it is kept for good: a reload, a closed tab, a flat battery
- * or a server away loses nothing.
+ * Keeps what is typed until it is kept for good: a reload, a closed tab, a flat battery or a server away loses nothing.
+ * data-draft="NAME" stands on a form, for all its fields, or on the fields themselves.
  */
 
 const prefix = "tickover-draft:";
+const drafted = "form[data-draft], form:has([data-draft])";
 
 /** Keeps and restores the drafts of the forms on this page, now and after a swap. */
 export function keepDrafts() {
@@ -19,18 +20,18 @@ export function keepDrafts() {
  * @param {HTMLFormElement} form
  */
 export function forgetDraft(form) {
-  if (form.dataset["draft"] !== undefined) {
+  if (form.matches(drafted)) {
     quietly(() => localStorage.removeItem(keyOf(form)));
   }
 }
 
 /** @param {Event} event */
 function note(event) {
-  const form = event.target instanceof Element ? event.target.closest("form[data-draft]") : null;
+  const form = event.target instanceof Element ? event.target.closest(drafted) : null;
   if (form instanceof HTMLFormElement) {
     /** @type {Record<string, string>} */
     const typed = {};
-    for (const field of fields(form)) {
+    for (const field of draftedIn(form)) {
       if (isChanged(field)) {
         typed[nameOf(field)] = valueOf(field);
       }
@@ -40,7 +41,7 @@ function note(event) {
 }
 
 function restoreAll() {
-  for (const form of document.querySelectorAll("form[data-draft]")) {
+  for (const form of document.querySelectorAll(drafted)) {
     if (form instanceof HTMLFormElement) {
       restore(form);
     }
@@ -57,7 +58,7 @@ function restore(form) {
     forgetDraft(form);
     return;
   }
-  for (const field of fields(form)) {
+  for (const field of draftedIn(form)) {
     const text = kept.typed[nameOf(field)];
     if (text !== undefined && text !== valueOf(field)) {
       put(field, text);
@@ -68,7 +69,12 @@ function restore(form) {
 
 /** @param {HTMLFormElement} form */
 function keyOf(form) {
-  return `${prefix}${location.pathname}${location.search.replace(/[?&]done=[^&]*/, "")}#${form.dataset["draft"]}`;
+  return `${prefix}${location.pathname}${location.search.replace(/[?&]done=[^&]*/, "")}#${form.dataset["draft"] ?? form.getAttribute("action")}`;
+}
+
+/** @param {HTMLFormElement} form */
+function draftedIn(form) {
+  return form.dataset["draft"] !== undefined ? fields(form) : fields(form).filter((f) => f.dataset["draft"] !== undefined);
 }
 
 /** @param {HTMLFormElement} form */

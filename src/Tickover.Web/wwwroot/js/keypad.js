@@ -51,7 +51,7 @@ function padOf(field) {
 
 /** @param {HTMLInputElement} field */
 function labelOf(field) {
-  return field.labels?.[0]?.textContent?.trim() ?? field.getAttribute("aria-label") ?? field.name;
+  return field.dataset["label"] ?? field.labels?.[0]?.textContent?.trim() ?? field.getAttribute("aria-label") ?? field.name;
 }
 
 /** @param {HTMLInputElement} field */
@@ -68,7 +68,7 @@ function open(field) {
   // The press must not take the focus from the field, or the caret would be lost.
   pad.addEventListener("pointerdown", (event) => event.target instanceof HTMLButtonElement && event.preventDefault());
   field.inputMode = "none";
-  (field.closest(".entry") ?? field).after(pad);
+  (field.closest(".entry, .with-unit") ?? field).after(pad);
   sayKeep(field);
   pad.scrollIntoView({ block: "nearest" });
 }
@@ -130,7 +130,12 @@ function noReading(field) {
 /** "No reading" is a reading, with a reason. @param {HTMLInputElement} field */
 function askWhy(field) {
   const pad = padOf(field);
-  if (pad === null || pad.querySelector("[name=noReading]")) {
+  const there = field.form?.elements.namedItem("noReading");
+  if (pad === null || there instanceof HTMLInputElement) {
+    if (there instanceof HTMLInputElement) {
+      there.closest("details")?.setAttribute("open", "");
+      there.focus();
+    }
     return;
   }
   const id = `${field.id || field.name}-why`;
@@ -194,7 +199,8 @@ function sayKeep(target) {
   if (field !== null && keep) {
     const figure = figureIn(field.value);
     const unit = field.dataset["chosenUnit"] ?? field.dataset["unit"] ?? "";
-    keep.textContent = figure === null ? "Keep" : `Keep ${shown(figure)} ${unit}`.trim();
+    const others = [...(field.form?.querySelectorAll("input[data-keypad]") ?? [])].filter((f) => f instanceof HTMLInputElement && f !== field && f.value.trim() !== "");
+    keep.textContent = others.length > 0 ? `Keep all ${others.length + (figure === null ? 0 : 1)}` : figure === null ? "Keep" : `Keep ${shown(figure)} ${unit}`.trim();
   }
 }
 

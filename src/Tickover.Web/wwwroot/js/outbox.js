@@ -169,11 +169,11 @@ function showKept(entries) {
  */
 function showUnder(form, lines) {
   let list = form.nextElementSibling;
-  if (!list?.matches(".kept")) {
+  if (!list?.matches(".kept-here")) {
     if (lines.length === 0) {
       return;
     }
-    list = Object.assign(document.createElement("div"), { className: "kept", role: "status" });
+    list = Object.assign(document.createElement("div"), { className: "kept-here", role: "status" });
     form.after(list);
   }
   const shown = lines.slice(-shownAtOnce);

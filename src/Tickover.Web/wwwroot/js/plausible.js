@@ -27,6 +27,8 @@ export function askAboutFigures() {
       event.preventDefault();
       event.stopImmediatePropagation();
       ask(odd);
+    } else if (form instanceof HTMLFormElement) {
+      saySure(form);
     }
   }, { capture: true });
   document.addEventListener("input", (event) => {
@@ -52,6 +54,14 @@ function oddIn(form) {
     }
   }
   return null;
+}
+
+/** The server asks as well; it need not where a person has answered here. @param {HTMLFormElement} form */
+function saySure(form) {
+  const sure = form.elements.namedItem("sure");
+  if (sure instanceof HTMLInputElement && form.querySelector("input[data-asked]")) {
+    sure.checked = true;
+  }
 }
 
 /** @param {HTMLInputElement} field */
@@ -87,7 +97,7 @@ function ask(field) {
     field.select();
   });
   box.append(words, keep, mend);
-  (field.closest(".entry") ?? field).after(box);
+  (field.closest(".entry, .with-unit") ?? field).after(box);
   field.focus();
 }
 

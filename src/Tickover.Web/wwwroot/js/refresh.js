@@ -1,6 +1,6 @@
 // @ts-check
 /** Brings the parts of the page marked data-refresh up to date after an entry has reached the server, without a reload. */
-import { fields, isChanged, nameOf, put, valueOf } from "./draft.js";
+import { fields, isChanged } from "./draft.js";
 
 /** Several entries that go out together cost one fetch. */
 const settleMs = 150;
@@ -45,27 +45,26 @@ export async function refresh() {
 }
 
 /**
+ * A form at which somebody is at work moves over as it is, with its photograph, its arrows and its keypad.
  * @param {Element} old
  * @param {Element} next
  */
 function swap(old, next) {
-  const typed = typedIn(old);
-  const focus = old.contains(document.activeElement) ? pathOf(document.activeElement) : null;
-  const caret = caretOf(document.activeElement);
+  const focused = old.contains(document.activeElement) ? document.activeElement : null;
+  const caret = caretOf(focused);
+  const path = focused === null ? null : pathOf(focused);
   const open = [...old.querySelectorAll("details[open]")].map(pathOf);
+  // Paired before any is moved: forms alike are told apart by their place.
+  const atWork = [...old.querySelectorAll("form")].filter(isAtWork).map((form) => ({ form, fresh: sameForm(form, old, next) }));
+  for (const { form, fresh } of atWork) {
+    fresh?.replaceWith(form);
+  }
   old.replaceWith(document.adoptNode(next));
-  for (const path of open) {
-    find(path)?.setAttribute("open", "");
+  for (const place of open) {
+    find(place)?.setAttribute("open", "");
   }
-  for (const [path, name, text] of typed) {
-    const form = find(path);
-    const field = form instanceof HTMLFormElement ? fields(form).find((f) => nameOf(f) === name) : null;
-    if (field) {
-      put(field, text);
-    }
-  }
-  const place = find(focus);
-  if (place instanceof HTMLElement) {
+  const place = focused?.isConnected ? focused : find(path);
+  if (place instanceof HTMLElement && place !== document.activeElement) {
     place.focus({ preventScroll: true });
     if (caret !== null && (place instanceof HTMLInputElement || place instanceof HTMLTextAreaElement)) {
       place.setSelectionRange(caret, caret);
@@ -73,19 +72,21 @@ function swap(old, next) {
   }
 }
 
+/** @param {HTMLFormElement} form */
+function isAtWork(form) {
+  const hasFile = [...form.elements].some((f) => f instanceof HTMLInputElement && f.type === "file" && (f.files?.length ?? 0) > 0);
+  return hasFile || form.contains(document.activeElement) || fields(form).some(isChanged);
+}
+
 /**
- * @param {Element} region
- * @returns {[string, string, string][]} form, field, text
+ * @param {HTMLFormElement} form
+ * @param {Element} old
+ * @param {Element} next
+ * @returns {HTMLFormElement | null} the same form in the next version of the page
  */
-function typedIn(region) {
-  /** @type {[string, string, string][]} */
-  const typed = [];
-  for (const form of region.querySelectorAll("form")) {
-    for (const field of fields(form).filter(isChanged)) {
-      typed.push([pathOf(form), nameOf(field), valueOf(field)]);
-    }
-  }
-  return typed;
+function sameForm(form, old, next) {
+  const alike = (/** @type {Element} */ region) => [...region.querySelectorAll("form")].filter((f) => f.getAttribute("action") === form.getAttribute("action") && f.dataset["outbox"] === form.dataset["outbox"]);
+  return alike(next)[alike(old).indexOf(form)] ?? null;
 }
 
 /** @param {Element | null} element */

@@ -13,6 +13,8 @@ const answerWithinMs = 30_000;
 /** Slowest Wi-Fi a photograph must still get through. */
 const slowestBytesPerMs = 50;
 
+/** What our server says of an entry that needs no more sending; "nothing" is one that changed nothing, such as a second undo. */
+const answeredFor = new Set(["kept", "keptBefore", "nothing"]);
 /** Answers that say "not now" though the server was reached. */
 const later = new Set([401, 403, 408, 425, 429]);
 
@@ -152,7 +154,7 @@ async function post(entry) {
     await failed(navigator.onLine ? "server" : "wifi");
     return "away";
   }
-  if (answer.ok && (said?.status === "kept" || said?.status === "keptBefore")) {
+  if (answer.ok && said !== null && answeredFor.has(said.status ?? "")) {
     reached();
     await forget(entry.key);
     const detail = { key: entry.key, words: said.words ?? "", number: said.number ?? null, href: said.href ?? null };
