@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Tickover.Workshop.Cars;
 using static Microsoft.Playwright.Assertions;
 
 namespace Tickover.Browser.Tests;
@@ -28,7 +29,7 @@ public sealed class CarsTests(Workshop workshop)
         await page.GotoAsync("/");
 
         await Expect(page.Locator(".row")).ToHaveCountAsync(rows + 1);
-        File.Delete(Path.Combine(workshop.Folder, "larkfield-tern-2800.car.json"));
+        Assert.True(workshop.Shelf.Remove(CarId.Read("larkfield-tern-2800")!));
     }
 
     [Fact]
@@ -48,16 +49,16 @@ public sealed class CarsTests(Workshop workshop)
         await page.GetByRole(AriaRole.Button, new() { Name = "Take it in" }).ClickAsync();
 
         await Expect(page.Locator("h1")).ToContainTextAsync("Pasted");
-        Assert.Single(Directory.GetFiles(workshop.Folder, "pasted*"));
-        File.Delete(Directory.GetFiles(workshop.Folder, "pasted*").Single());
+        var pasted = Assert.Single(workshop.Shelf.List(), c => c.Id.Text.StartsWith("pasted", StringComparison.Ordinal));
+        workshop.Shelf.Remove(pasted.Id);
     }
 
     [Fact]
     public async Task A_wrong_figure_is_told_beside_its_field_and_nothing_is_kept()
     {
         await using var window = await workshop.OpenAsync(Phone);
-        var path = Path.Combine(workshop.Folder, "tern-2800.car.json");
-        var before = await File.ReadAllTextAsync(path);
+        var tern = CarId.Read("tern-2800")!;
+        var before = workshop.Shelf.Read(tern)!.Document;
         var page = await window.GoAsync("/cars/tern-2800#f-barrel-choke");
         var field = page.Locator("input[name='barrel.choke']");
         var fitted = await field.InputValueAsync();
@@ -71,13 +72,13 @@ public sealed class CarsTests(Workshop workshop)
             await Expect(page.Locator(".field.faulty .wrong")).ToBeVisibleAsync();
         }
 
-        Assert.Equal(before, await File.ReadAllTextAsync(path), StringComparer.Ordinal);
+        Assert.Equal(before, workshop.Shelf.Read(tern)!.Document, StringComparer.Ordinal);
         await field.FillAsync("30,5 mm");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep the figures" }).ClickAsync();
         await Expect(page.Locator(".notice")).ToContainTextAsync("Kept: one figure.");
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(page.Locator("input[name='barrel.choke']")).ToHaveValueAsync(fitted);
-        Assert.Equal(before, await File.ReadAllTextAsync(path), StringComparer.Ordinal);
+        Assert.Equal(before, workshop.Shelf.Read(tern)!.Document, StringComparer.Ordinal);
     }
 
     [Fact]
