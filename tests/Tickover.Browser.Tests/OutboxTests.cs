@@ -193,8 +193,8 @@ public sealed class OutboxTests(Workshop workshop) : IAsyncLifetime
         await EnterAsync(page, "39");
         await EnterAsync(page, "3.9");
 
+        await Expect(page.Locator("#readings li")).ToHaveTextAsync(["3.9"]);
         await Expect(page.Locator("#tray")).ToContainTextAsync("1 needs a look");
-        Assert.Equal(["3.9"], _host.Order, StringComparer.Ordinal);
         await page.Locator("#tray").ClickAsync();
         var entry = page.Locator("#tray-list [data-tray-part=look] li");
         await Expect(entry).ToContainTextAsync("Barrel 4 was read by somebody else.");
@@ -205,6 +205,7 @@ public sealed class OutboxTests(Workshop workshop) : IAsyncLifetime
         _host.Instead = _ => null;
         await page.Keyboard.PressAsync("Enter");
         await Expect(page.Locator("[data-tray-empty]")).ToBeVisibleAsync();
+        await Expect(page.Locator("#readings li")).ToHaveCountAsync(2);
         Assert.Equal(["3.9", "39"], _host.Order, StringComparer.Ordinal);
     }
 
