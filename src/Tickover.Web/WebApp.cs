@@ -85,7 +85,7 @@ public static class WebApp
         services.AddDataProtection()
             .SetApplicationName("Tickover")
             .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(options.DataFolder, ".tickover", "keys")));
-        services.ConfigureHttpJsonOptions(json => json.SerializerOptions.WriteIndented = false);
+        services.ConfigureHttpJsonOptions(json => RecordKinds.WithConverters(json.SerializerOptions).WriteIndented = false);
         services.AddSingleton(options);
         services.AddLan(options);
         services.AddSingleton<PageAssets>();

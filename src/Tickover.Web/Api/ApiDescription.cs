@@ -1,5 +1,6 @@
 using Microsoft.OpenApi;
 using Tickover.Web.Frame;
+using Tickover.Workshop.Visits;
 
 namespace Tickover.Web.Api;
 
@@ -12,6 +13,20 @@ internal static class ApiDescription
     {
         // The pages are for people; only what stands under the API's root is described.
         openApi.ShouldInclude = end => $"/{end.RelativePath}".StartsWith(Faults.ApiRoot + "/", StringComparison.Ordinal);
+        openApi.AddSchemaTransformer((schema, context, _) =>
+        {
+            // Written by converters, which say nothing of their form.
+            if (context.JsonTypeInfo.Type is { IsGenericType: true } type && type.GetGenericTypeDefinition() == typeof(Id<>))
+            {
+                (schema.Type, schema.Format) = (JsonSchemaType.String, "uuid");
+            }
+            else if (context.JsonTypeInfo.Type == typeof(Place))
+            {
+                (schema.Type, schema.Description) = (JsonSchemaType.String, "\"car\", or a kind and a name such as \"barrel:3\"");
+            }
+
+            return Task.CompletedTask;
+        });
         openApi.AddDocumentTransformer((document, _, _) =>
         {
             document.Info = new OpenApiInfo

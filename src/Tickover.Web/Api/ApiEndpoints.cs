@@ -18,6 +18,7 @@ internal static class ApiEndpoints
     public static void MapApi(this IEndpointRouteBuilder routes)
     {
         var api = routes.MapGroup(Faults.ApiRoot);
+        api.MapRecordApi();
         api.MapGet("/cars", (ICarShelf shelf) => shelf.List().Select(CarAnswer.Of))
             .Describe<IEnumerable<CarAnswer>>("listCars", Cars, "Lists the cars.");
         api.MapGet("/cars/{id}", (string id, ICarShelf shelf) => Find(id, shelf, shelved => Results.Json(CarAnswer.Of(shelved))))

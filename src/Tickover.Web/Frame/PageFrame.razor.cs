@@ -57,6 +57,8 @@ public partial class PageFrame
 
     private RequestDevice? Device => Context?.Features.Get<RequestDevice>();
 
+    private string? Said => Notice ?? Visits.Notice.Take(Context);
+
     private string Look => Theme.Of(Context);
 
     private string Here => Context is { Request.Method: "GET" } ? Context.Request.GetEncodedPathAndQuery() : "/";

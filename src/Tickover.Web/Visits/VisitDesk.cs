@@ -94,7 +94,7 @@ public sealed class VisitDesk(IRecord record, IDeviceContext device, WebAppOptio
     {
         if (Request.Headers.Accept.ToString().Contains("application/json", StringComparison.Ordinal))
         {
-            return Results.Json(new KeptAnswer(Ending(outcome.Ending), outcome.Words, outcome.Number, back), statusCode: Status(outcome.Ending));
+            return Results.Json(KeptAnswer.Of(outcome, back), statusCode: Status(outcome.Ending));
         }
 
         if (outcome.Ending == ActEnding.Clashed)
@@ -112,13 +112,4 @@ public sealed class VisitDesk(IRecord record, IDeviceContext device, WebAppOptio
             : outcome.Words);
         return Results.Redirect(back);
     }
-
-    private static string Ending(ActEnding ending) => ending switch
-    {
-        ActEnding.Kept => "kept",
-        ActEnding.KeptBefore => "keptBefore",
-        ActEnding.Clashed => "clashed",
-        ActEnding.Refused => "refused",
-        _ => "nothing",
-    };
 }

@@ -8,15 +8,14 @@ namespace Tickover.Workshop.Visits;
 public static class RecordKinds
 {
     /// <summary>JSON of items: camelCase, enumerations as words, identifiers and places as texts.</summary>
-    public static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web)
+    public static readonly JsonSerializerOptions Json = WithConverters(new(JsonSerializerDefaults.Web)
     {
-        Converters = { new JsonStringEnumConverter(), new IdJson(), new PlaceJson(), new DecimalJson() },
         TypeInfoResolver = new DefaultJsonTypeInfoResolver(),
         NumberHandling = JsonNumberHandling.Strict,
         UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
         RespectNullableAnnotations = true,
         Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
+    });
 
     /// <summary>All kinds, those others refer to first.</summary>
     public static readonly IReadOnlyList<Type> All =
@@ -27,6 +26,19 @@ public static class RecordKinds
     ];
 
     private static readonly Dictionary<string, Type> ByName = All.ToDictionary(t => t.Name, StringComparer.Ordinal);
+
+    /// <summary>Adds how identifiers, places, money and enumerations are written.</summary>
+    /// <param name="options">The options of whoever writes.</param>
+    /// <returns>The same options.</returns>
+    public static JsonSerializerOptions WithConverters(JsonSerializerOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(options);
+        options.Converters.Add(new JsonStringEnumConverter());
+        options.Converters.Add(new IdJson());
+        options.Converters.Add(new PlaceJson());
+        options.Converters.Add(new DecimalJson());
+        return options;
+    }
 
     /// <summary>The name of an item's kind.</summary>
     /// <param name="item">The item.</param>
