@@ -26,7 +26,7 @@ public sealed partial class EveryPageTests
         var html = await answer.Content.ReadAsStringAsync();
 
         Assert.True((int)answer.StatusCode < 500, $"{address} answers {answer.StatusCode}");
-        Assert.StartsWith("default-src 'self'", Assert.Single(answer.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+        Assert.StartsWith("default-src 'none'", Assert.Single(answer.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
         Assert.DoesNotContain("unsafe", answer.Headers.GetValues("Content-Security-Policy").Single(), StringComparison.Ordinal);
         Assert.DoesNotMatch(InlineStyleOrHandler(), html);
         Assert.DoesNotMatch(InlineScript(), html);
