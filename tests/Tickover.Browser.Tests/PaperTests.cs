@@ -19,7 +19,7 @@ public sealed class PaperTests(Workshop workshop)
     [InlineData("empty", 390)]
     public async Task File_is_good_to_read(string which, int width)
     {
-        var file = Path.Combine(Directory.CreateTempSubdirectory("tickover-paper-").FullName, "paper.html");
+        var file = Path.Combine(Path.GetTempPath(), $"tickover-{which}-{width}-{Environment.ProcessId}.html");
         await File.WriteAllTextAsync(file, PaperHtml.Write(Document(which)));
         await using var context = await workshop.Browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = 900 } });
         var page = await context.NewPageAsync();
@@ -33,6 +33,7 @@ public sealed class PaperTests(Workshop workshop)
         Assert.Empty(result.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Select(n => n.Html[..Math.Min(100, n.Html.Length)]).Take(3))}"));
         Assert.All(asked, a => Assert.True(a.StartsWith("file:", StringComparison.Ordinal) || a.StartsWith("data:", StringComparison.Ordinal), a));
         Assert.InRange(await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth"), 1, width);
+        File.Delete(file);
     }
 
     private static PaperDocument Document(string which) => which switch

@@ -12,6 +12,20 @@ internal static class PaperShop
     internal static readonly byte[] Jpeg = Convert.FromBase64String(
         "/9j/4AAQSkZJRgABAQEASABIAAD/2wBDAAMCAgICAgMCAgIDAwMDBAYEBAQEBAgGBgUGCQgKCgkICQkKDA8MCgsOCwkJDRENDg8QEBEQCgwSExIQEw8QEBD/wAALCAADAAQBAREA/8QAFAABAAAAAAAAAAAAAAAAAAAACf/EABQQAQAAAAAAAAAAAAAAAAAAAAD/2gAIAQEAAD8AVN//2Q==");
 
+    // To look at the pages, set TICKOVER_KEEP_PAPER; else they go when the tests end
+    private static readonly Lazy<string> Folder = new(() =>
+    {
+        var folder = Directory.CreateTempSubdirectory("tickover-paper-").FullName;
+        if (Environment.GetEnvironmentVariable("TICKOVER_KEEP_PAPER") is null)
+        {
+            AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
+        }
+
+        return folder;
+    });
+
+    private static int _written;
+
     internal static PaperDocument Document(params Block[] blocks) => new()
     {
         Title = "Your Larkfield Tern 2800",
@@ -48,7 +62,7 @@ internal static class PaperShop
 
     internal static string Write(PaperDocument document, PaperSize size = PaperSize.A4)
     {
-        var file = Path.Combine(Directory.CreateTempSubdirectory("tickover-paper").FullName, "paper.pdf");
+        var file = Path.Combine(Directory.CreateDirectory(Path.Combine(Folder.Value, Interlocked.Increment(ref _written).ToString(System.Globalization.CultureInfo.InvariantCulture))).FullName, "paper.pdf");
         using var stream = File.Create(file);
         PaperPdf.Write(document, size, stream);
         return file;

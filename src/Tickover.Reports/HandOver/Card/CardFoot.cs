@@ -40,9 +40,12 @@ internal static class CardFoot
 
         if (figures.Wanting.Count > 0)
         {
-            yield return $"Not in the record: {string.Join(", ", figures.Wanting.Distinct(StringComparer.Ordinal).Select(w => char.ToLowerInvariant(w[0]) + w[1..]))}.";
+            yield return $"Not in the record: {string.Join(", ", figures.Wanting.Distinct(StringComparer.Ordinal).Select(Small))}.";
         }
     }
+
+    // "CO at idle" and "λ at idle" keep their letters
+    private static string Small(string label) => label.Length > 1 && char.IsLower(label[1]) ? char.ToLowerInvariant(label[0]) + label[1..] : label;
 
     private static IEnumerable<IReadOnlyList<Prose>> Changes(Telling t)
     {

@@ -15,9 +15,10 @@ internal static class TrustPart
         var readings = Rounds.Valid(t.Record.Readings).Where(r => r.NoReading.Length == 0).ToList();
         var used = readings.Where(r => r.Instrument is not null).GroupBy(r => r.Instrument!.Value).ToList();
         yield return t.Tell(Sentence(readings));
-        yield return t.TableOr(
-            "No instrument was noted.", "Instruments", [new Column("Instrument"), new Column("Good to"), new Column("Compared with something better"), new Column("Used for")],
-            [.. used.Select(g => Row(t, t.Record.Workshop.Find(g.Key), g)).OfType<IReadOnlyList<Prose>>()]);
+        yield return used.Count == 0
+            ? t.Tell("No instrument was noted.")
+            : FiguresPart.Small(t, "Instruments", [new Column("Instrument"), new Column("Good to"), new Column("Compared with something better"), new Column("Used for")],
+                [.. used.Select(g => Row(t, t.Record.Workshop.Find(g.Key), g)).OfType<IReadOnlyList<Prose>>()]);
         yield return t.Note("A figure with \u00b1 lies within that much of the truth as far as the instrument is good to what it says; it says nothing of how the car changes from day to day. A figure without \u00b1 was taken with an instrument of which this is not known, or by eye.");
     }
 
