@@ -3,6 +3,8 @@ namespace Tickover.Reports.Paper.Html;
 /// <summary>Writes tables and lists of facts as HTML.</summary>
 internal static class HtmlTables
 {
+    private const int Wide = 4;
+
     internal static void Write(HtmlPage page, Block block)
     {
         if (block is Facts facts)
@@ -15,9 +17,16 @@ internal static class HtmlTables
 
             page.Raw("</dl>\n");
         }
-        else if (block is Table table)
+        else if (block is Table { Columns.Count: < Wide } table)
         {
             Write(page, table);
+        }
+        else if (block is Table wide)
+        {
+            // A figure is never broken: on a telephone a wide table is pushed sideways, with a finger or with the keys
+            page.Raw("<div class=\"scroll\" role=\"group\" tabindex=\"0\" aria-label=\"").Words(Prose.Of(wide.Name)).Raw("\">");
+            Write(page, wide);
+            page.Raw("</div>\n");
         }
     }
 
