@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using System.CommandLine.Invocation;
 using Tickover.Cli.Commands;
 using Tickover.Cli.Output;
+using Tickover.Workshop.Visits;
 
 namespace Tickover.Cli;
 
@@ -28,6 +29,11 @@ internal static class CommandLine
             new ExplainCommand(terminal),
             new ServeCommand(terminal),
             new SchemaCommand(terminal),
+            new RecordCommand(terminal),
+            new BackupCommand(terminal),
+            new RestoreCommand(terminal),
+            new ExportCommand(terminal),
+            new ImportCommand(terminal),
         };
         foreach (var help in root.Options.OfType<HelpOption>())
         {
@@ -57,6 +63,11 @@ internal static class CommandLine
         {
             await terminal.Error.WriteLineAsync("Stopped. Nothing was written.");
             return ExitCode.Stopped;
+        }
+        catch (RecordTroubleException trouble)
+        {
+            await terminal.Error.WriteLineAsync(trouble.Message);
+            return ExitCode.UnusableInput;
         }
 #pragma warning disable CA1031 // The edge of the process: whatever happened is said in one sentence (house style 19).
         catch (Exception e)

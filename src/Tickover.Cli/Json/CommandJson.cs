@@ -12,6 +12,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(MixtureDocument))]
 [JsonSerializable(typeof(ExplainDocument))]
+[JsonSerializable(typeof(RecordDocument))]
 internal sealed partial class CommandJson : JsonSerializerContext
 {
     /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>
