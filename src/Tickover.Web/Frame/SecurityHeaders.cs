@@ -8,8 +8,9 @@ internal static class SecurityHeaders
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; "
         + "worker-src 'self'; manifest-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
 
+    // Only names that browsers know: an unknown one, such as bluetooth, is an error in the console of every page.
     private const string Permissions =
-        "camera=(self), screen-wake-lock=(self), microphone=(), geolocation=(), payment=(), usb=(), serial=(), bluetooth=(), display-capture=()";
+        "camera=(self), screen-wake-lock=(self), microphone=(), geolocation=(), payment=(), usb=(), serial=(), display-capture=()";
 
     // A day only, and only where plain http is not offered too: the name of a machine may serve other things tomorrow.
     private const string TlsOnly = "max-age=86400";
