@@ -21,22 +21,16 @@ case " $* " in *" --data"*) ;; *) args+=(--data "$data") ;; esac
 
 ./tickover --version >/dev/null
 
-if [ ! -d "$data" ]; then
-    mkdir -p "$data"
+# A folder that is not there, or has nothing in it, gets the invented workshop; anything else is left as it is.
+if [ -z "$(ls -A "$data" 2>/dev/null)" ]; then
+    ./tickover demo --data "$data"
+    echo
+    echo "What the mixture of its cars says, computed from the documents, not fitted to readings:"
     for car in samples/*.car.json; do
         # The faulty one shows what faults look like; it is no car of the workshop.
-        [ "$car" = samples/faulty.car.json ] || cp "$car" "$data/$(basename "$car" .car.json).json"
-    done
-    echo "Demo cars of an invented workshop copied to $data."
-fi
-
-if compgen -G "$data/*.json" >/dev/null; then
-    ./tickover check --brief "$data"/*.json || true
-    echo
-    echo "What the mixture says, computed from the documents, not fitted to readings:"
-    for car in "$data"/*.json; do
+        [ "$car" = samples/faulty.car.json ] && continue
         finding=$(./tickover mixture "$car" 2>/dev/null | sed -n 's/^Look first/look first/p' | head -1) || true
-        echo "  $(basename "$car" .json): ${finding:-no point off target, or the document has faults}"
+        echo "  $(basename "$car" .car.json): ${finding:-no point off target, or the document has faults}"
     done
     echo
 fi

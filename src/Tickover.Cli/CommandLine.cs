@@ -28,6 +28,7 @@ internal static class CommandLine
             new MixtureCommand(terminal),
             new ExplainCommand(terminal),
             new ServeCommand(terminal),
+            new DemoCommand(terminal),
             new SchemaCommand(terminal),
             new RecordCommand(terminal),
             new BackupCommand(terminal),

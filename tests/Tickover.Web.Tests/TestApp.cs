@@ -40,6 +40,8 @@ internal sealed class TestApp : IAsyncDisposable
 
     public string Document(string car) => Shelf.Read(CarId.Read(car)!)!.Document;
 
+    public Workshop.Visits.IRecord Record => _app.Services.GetRequiredService<Workshop.Visits.IRecord>();
+
     public static async Task<TestApp> StartAsync(params IReadOnlyList<string> samples)
     {
         var folder = Directory.CreateTempSubdirectory("tickover-web-").FullName;
@@ -91,6 +93,11 @@ internal sealed class TestApp : IAsyncDisposable
         foreach (var input in form.QuerySelectorAll("input[name]:not([type=file]), textarea[name]"))
         {
             values[input.GetAttribute("name")!] = input is IHtmlTextAreaElement area ? area.Value : input.GetAttribute("value") ?? "";
+        }
+
+        foreach (var select in form.QuerySelectorAll("select[name]").OfType<IHtmlSelectElement>())
+        {
+            values[select.Name!] = select.Value ?? "";
         }
 
         foreach (var (name, value) in fields)

@@ -10,9 +10,13 @@ public sealed class FormFields(IFormCollection form)
     private const NumberStyles Plain = NumberStyles.AllowLeadingWhite | NumberStyles.AllowTrailingWhite | NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
 
     private readonly List<string> _problems = [];
+    private readonly Dictionary<string, string> _faults = new(StringComparer.Ordinal);
 
     /// <summary>What could not be read.</summary>
     public IReadOnlyList<string> Problems => _problems;
+
+    /// <summary>What could not be read, by the name of the field, to be told beside it.</summary>
+    public IReadOnlyDictionary<string, string> Faults => _faults;
 
     /// <summary>The key of the entry: chosen by the page or the outbox; a new one where there is none.</summary>
     public Guid Key { get; } = Guid.TryParse(form["key"], out var key) && key != Guid.Empty ? key : Guid.NewGuid();
@@ -32,7 +36,7 @@ public sealed class FormFields(IFormCollection form)
         var text = Text(name);
         if (text.Length == 0)
         {
-            _problems.Add(complaint);
+            Complain(name, complaint);
         }
 
         return text;
@@ -52,7 +56,7 @@ public sealed class FormFields(IFormCollection form)
             return day;
         }
 
-        _problems.Add($"{label}: \"{text}\" is no day. Write it as 2026-12-24.");
+        Complain(name, $"{label}: \"{text}\" is no day. Write it as 2026-12-24.");
         return null;
     }
 
@@ -70,7 +74,7 @@ public sealed class FormFields(IFormCollection form)
             return number;
         }
 
-        _problems.Add($"{label}: \"{text}\" is no number. Write digits, with comma or point.");
+        Complain(name, $"{label}: \"{text}\" is no number. Write digits, with comma or point.");
         return null;
     }
 
@@ -80,7 +84,7 @@ public sealed class FormFields(IFormCollection form)
         var number = Number(name, label);
         if (number is { } whole && whole != Math.Floor(whole))
         {
-            _problems.Add($"{label}: write a whole number.");
+            Complain(name, $"{label}: write a whole number.");
         }
 
         return number is { } value && Math.Abs(value) <= int.MaxValue ? (int)value : null;
@@ -101,7 +105,7 @@ public sealed class FormFields(IFormCollection form)
             return value;
         }
 
-        _problems.Add($"\"{text}\" is not among the choices. Choose again.");
+        Complain(name, $"\"{text}\" is not among the choices. Choose again.");
         return otherwise;
     }
 
@@ -113,6 +117,13 @@ public sealed class FormFields(IFormCollection form)
 
     /// <summary>Whether a box is ticked.</summary>
     public bool Ticked(string name) => form[name].Count > 0 && form[name] != "false";
+
+    /// <summary>Adds a complaint about a field.</summary>
+    public void Complain(string name, string problem)
+    {
+        _faults.TryAdd(name, problem);
+        Complain(problem);
+    }
 
     /// <summary>Adds a complaint.</summary>
     public void Complain(string problem) => _problems.Add(problem);

@@ -54,6 +54,16 @@ public sealed class VisitDesk(IRecord record, IDeviceContext device, WebAppOptio
     public Task<IResult> OnFormAsync(string id, Func<VisitRecord, FormFields, Task<IResult>> entry) =>
         OnVisitAsync(id, async visit => await entry(visit, new FormFields(await Request.ReadFormAsync(Cancellation))));
 
+    /// <summary>Runs what a form outside of a visit asks for.</summary>
+    public async Task<IResult> OnFormAsync(Func<FormFields, Task<IResult>> entry) => await entry(new FormFields(await Request.ReadFormAsync(Cancellation)));
+
+    /// <summary>Whether a script asks, which is answered with what came of it and not with a page.</summary>
+    public bool AsksForJson => Request.Headers.Accept.ToString().Contains("application/json", StringComparison.Ordinal);
+
+    /// <summary>Keeps what was entered; where something could not be read, shows the page again with what was typed.</summary>
+    public Task<IResult> KeepOrShowAsync(FormFields fields, string words, Id<Visit>? visit, string back, Func<IResult> again, params RecordItem[] items) =>
+        fields.Problems.Count > 0 && !AsksForJson ? Task.FromResult(again()) : KeepAsync(fields, words, visit, back, items);
+
     /// <summary>Keeps what was entered and answers: to a script with what came of it, to a form by going back to the page.</summary>
     /// <param name="fields">The form; its key makes the entry one entry however often it is sent.</param>
     /// <param name="words">What was entered, in words Undo can repeat.</param>
@@ -92,7 +102,7 @@ public sealed class VisitDesk(IRecord record, IDeviceContext device, WebAppOptio
 
     private IResult Answer(ActOutcome outcome, string back)
     {
-        if (Request.Headers.Accept.ToString().Contains("application/json", StringComparison.Ordinal))
+        if (AsksForJson)
         {
             return Results.Json(KeptAnswer.Of(outcome, back), statusCode: Status(outcome.Ending));
         }
