@@ -44,7 +44,7 @@ internal sealed class DemoCommand : ExampledCommand
 
         try
         {
-            await using var store = await RecordOpening.OpenAsync(new RecordPlace(Path.GetFullPath(data), null), Beginning.Allowed, TimeProvider.System, cancellation);
+            using var store = await RecordOpening.OpenAsync(new RecordPlace(Path.GetFullPath(data), null), Beginning.Allowed, TimeProvider.System, cancellation);
             if ((await store.SizeAsync(cancellation)).LastAct is not null)
             {
                 return await RefuseAsync($"--data {data}: this record is begun already. Choose an empty folder; the demonstration is never mixed with other cars.");
