@@ -5,7 +5,6 @@ using Tickover.Web.Documents;
 using Tickover.Web.Frame;
 using Tickover.Web.Lan;
 using Tickover.Web.Mixture;
-using Tickover.Web.Papers;
 using Tickover.Web.Visits;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
@@ -61,7 +60,6 @@ public static class WebApp
         app.MapShop();
         app.MapVisits();
         app.MapOfflineFiles();
-        app.MapPapers();
         app.MapCars();
         app.MapDescription();
         app.MapMixture();

@@ -1,4 +1,5 @@
 using Tickover.Web.Frame;
+using Tickover.Web.Papers;
 using Tickover.Workshop.Visits.Advising;
 
 namespace Tickover.Web.Visits;
@@ -21,5 +22,6 @@ internal static class ShopEndpoints
             return Pages.Show<ShopPage>(new { Board = ShopBoard.Of(visits, desk.Now, mixture), Workshop = workshop, desk.Today });
         });
         routes.MapWho();
+        routes.MapPapers();
     }
 }
