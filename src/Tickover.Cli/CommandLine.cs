@@ -33,6 +33,7 @@ internal static class CommandLine
             new RecordCommand(terminal),
             new BackupCommand(terminal),
             new RestoreCommand(terminal),
+            new HandoverCommand(terminal),
             new ExportCommand(terminal),
             new ImportCommand(terminal),
         };
