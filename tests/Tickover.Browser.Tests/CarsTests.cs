@@ -16,17 +16,17 @@ public sealed class CarsTests(Workshop workshop)
     public async Task A_car_is_taken_in_from_a_sample_taken_off_the_list_and_brought_back()
     {
         await using var window = await workshop.OpenAsync(Phone);
-        var page = await window.GoAsync("/");
+        var page = await window.GoAsync("/cars");
         var rows = await page.Locator(".row").CountAsync();
 
-        await page.GetByRole(AriaRole.Link, new() { Name = "Take a car in" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Describe a car" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Start from this: Larkfield Tern 2800" }).ClickAsync();
         await Expect(page.Locator("#map svg:visible")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Description" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Take it off the list" }).ClickAsync();
         await Expect(page.Locator(".row")).ToHaveCountAsync(rows);
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
-        await page.GotoAsync("/");
+        await page.GotoAsync("/cars");
 
         await Expect(page.Locator(".row")).ToHaveCountAsync(rows + 1);
         Assert.True(workshop.Shelf.Remove(CarId.Read("larkfield-tern-2800")!));
