@@ -13,7 +13,14 @@ public sealed class ArrowTests
         { "Tickover.Workshop", ["Tickover.Physics"], ["UnitsNet"] },
         { "Tickover.Reports", ["Tickover.Workshop"], ["PDFsharp", "PdfSharp", "QRCoder"] },
         { "Tickover.Web", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records"], ["Markdig", "Microsoft.AspNetCore.OpenApi", "QRCoder"] },
-        { "Tickover.Records", ["Tickover.Workshop"], ["Microsoft.EntityFrameworkCore", "Microsoft.Data.Sqlite", "Npgsql", "SkiaSharp", "CsvHelper"] },
+        {
+            "Tickover.Records",
+            ["Tickover.Workshop"],
+            [
+                "Microsoft.EntityFrameworkCore", "Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.Data.Sqlite", "Npgsql", "Npgsql.EntityFrameworkCore.PostgreSQL",
+                "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "CsvHelper",
+            ]
+        },
         { "Tickover.Cli", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
     };
 
