@@ -16,7 +16,9 @@ public sealed class EveryPageTests(Workshop workshop)
 
     private static readonly string[] Addresses =
     [
-        "/", "/cars/new", "/cars/osprey-v8", "/cars/gannet-1500?barrel=2", "/cars/osprey-v8/document", "/cars/faulty", "/cars/osprey-v8/mixture",
+        "/", "{tern}", "{tern}/balance?measure=idleAirflow", "{gannet}/arrival", "{tern}/hand-over", "{tern}/findings", "{tern}/findings/new",
+        "{gannet}/gates/bay-ready", "{gannet}/cautions/draining", "{tern}/brief", "{tern}/papers", "{tern}/journal", "/cars/larkfield-tern-2800/history",
+        "/find?q=hose", "/workshop", "/workshop/people", "/workshop/instruments", "/workshop/authorities", "/visits/new", "/tablets", "/cars", "/cars/new", "/cars/osprey-v8", "/cars/gannet-1500?barrel=2", "/cars/osprey-v8/document", "/cars/faulty", "/cars/osprey-v8/mixture",
         "/cars/gannet-1500/mixture?rpm=2500&throttle=30", "/cars/tern-2800/mixture?part=idleJet&value=45&show=difference", "/cars/osprey-v8/mixture/table",
         "/cars/osprey-v8/jets", "/cars/osprey-v8/jets?part=idleJet&value=57", "/cars/osprey-v8/jets?part=choke&value=99+mm", "/cars/osprey-v8/mixture?rpm=0",
         "/checks", "/car-document", "/physics", "/physics/metering", "/no/such/page",
@@ -45,7 +47,7 @@ public sealed class EveryPageTests(Workshop workshop)
         // A window of 640 px is what a desk of 1280 px shows at 200 %.
         await using var window = await workshop.OpenAsync((640, 400));
 
-        Assert.Equal(0, await PageMeasures.OverflowAsync(await window.GoAsync(address)));
+        Assert.Equal(0, await PageMeasures.OverflowAsync(await window.GoAsync(workshop.Filled(address))));
     }
 
     // What lies between phone and desk: a tablet upright, and one lying.
@@ -79,7 +81,7 @@ public sealed class EveryPageTests(Workshop workshop)
     private async Task IsGoodAsync(string address, string theme, (int, int) size)
     {
         await using var window = await workshop.OpenAsync(size, theme);
-        var page = await window.GoAsync(address);
+        var page = await window.GoAsync(workshop.Filled(address));
 
         await FitsAsync(page);
         Assert.Empty(await ViolationsAsync(page));
@@ -89,7 +91,7 @@ public sealed class EveryPageTests(Workshop workshop)
     {
         await using var window = await workshop.OpenAsync(size, theme);
 
-        await FitsAsync(await window.GoAsync(address));
+        await FitsAsync(await window.GoAsync(workshop.Filled(address)));
     }
 
     private static async Task FitsAsync(IPage page)

@@ -9,13 +9,19 @@ public sealed class PicturesTests(Workshop workshop)
     private const string Folder = "docs/pictures";
 
     // The form keeps its button at the foot of the window, which a picture of the whole page would put in its middle.
-    private const string WindowOnly = "description";
+    private static readonly string[] WindowOnly = ["description", "stage", "account"];
 
     private static readonly (int, int) Desk = (1280, 800);
     private static readonly (int, int) Phone = (390, 844);
 
     public static TheoryData<string, string, bool, string> All => new()
     {
+        { "shop", "/", false, "paper" },
+        { "visit", "{tern}", false, "paper" },
+        { "stage", "{tern}/balance?measure=idleAirflow", false, "paper" },
+        { "visit-phone", "{gannet}", true, "evening" },
+        { "caution", "{gannet}/cautions/draining", false, "paper" },
+        { "account", "{tern}/account", false, "paper" },
         { "mixture", "/cars/osprey-v8/mixture?rpm=2750&throttle=11", false, "paper" },
         { "jets", "/cars/osprey-v8/jets?rpm=2750&throttle=11&part=idleJet&value=60", false, "paper" },
         { "description", "/cars/osprey-v8", false, "paper" },
@@ -29,10 +35,10 @@ public sealed class PicturesTests(Workshop workshop)
     {
         Assert.SkipUnless(Environment.GetEnvironmentVariable(Switch) is "1", $"Set {Switch}=1 to write the pictures of the README.");
         await using var window = await workshop.OpenAsync(phone ? Phone : Desk, theme);
-        var page = await window.GoAsync(address);
+        var page = await window.GoAsync(workshop.Filled(address));
         var path = Path.Combine(Repository.Root, Folder, name + ".png");
 
-        var picture = await page.ScreenshotAsync(new() { Path = path, FullPage = !string.Equals(name, WindowOnly, StringComparison.Ordinal) });
+        var picture = await page.ScreenshotAsync(new() { Path = path, FullPage = !WindowOnly.Contains(name, StringComparer.Ordinal) });
 
         Assert.NotEmpty(picture);
     }

@@ -4,7 +4,9 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Playwright;
 using Tickover.Web;
+using Tickover.Web.Papers;
 using Tickover.Workshop.Cars;
+using Tickover.Workshop.Visits;
 
 namespace Tickover.Browser.Tests;
 
@@ -12,6 +14,7 @@ namespace Tickover.Browser.Tests;
 public sealed class Workshop : IAsyncLifetime
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("tickover-browser-").FullName;
+    private readonly Dictionary<string, string> _visits = new(StringComparer.Ordinal);
     private WebApplication? _app;
     private IPlaywright? _playwright;
     private IBrowser? _browser;
@@ -21,6 +24,24 @@ public sealed class Workshop : IAsyncLifetime
 
     /// <summary>The cars' documents in the record.</summary>
     public ICarShelf Shelf => _app!.Services.GetRequiredService<ICarShelf>();
+
+    /// <summary>The workshop's record, with the demonstration in it.</summary>
+    public IRecord Record => _app!.Services.GetRequiredService<IRecord>();
+
+    /// <summary>The PINs of those who sign.</summary>
+    public IPins Pins => _app!.Services.GetRequiredService<IPins>();
+
+    /// <summary>Address of the visit of a car of the demonstration.</summary>
+    /// <param name="car">The car.</param>
+    /// <returns>The address.</returns>
+    public string VisitOf(string car) => _visits[car];
+
+    /// <summary>Puts the visits' numbers into an address.</summary>
+    /// <param name="address">An address with {tern} or {gannet} in it.</param>
+    /// <returns>The address as it is called.</returns>
+    public string Filled(string address) => address
+        .Replace("{tern}", VisitOf("Larkfield Tern 2800"), StringComparison.Ordinal)
+        .Replace("{gannet}", VisitOf("Samphire Gannet 1500"), StringComparison.Ordinal);
 
     /// <summary>The browser, for tests that need a host or a context of their own.</summary>
     public IBrowser Browser => _browser!;
@@ -35,6 +56,13 @@ public sealed class Workshop : IAsyncLifetime
         {
             var name = Path.GetFileName(sample)[..^".car.json".Length];
             Shelf.Save(CarId.Read(name)!, await File.ReadAllTextAsync(sample));
+        }
+
+        var documents = DemonstrationLoader.Documents(Repository.Samples)!;
+        Assert.Null(await DemonstrationLoader.LoadAsync(Record, documents, DateOnly.FromDateTime(DateTime.Now)));
+        foreach (var visit in await Record.OpenVisitsAsync())
+        {
+            _visits[visit.Car.Name] = $"/visits/{visit.Visit.Id}";
         }
 
         await _app.StartAsync();

@@ -36,7 +36,7 @@ public sealed class RecordCommandTests : IAsyncLifetime
     {
         var examples = CommandLine.Root(Nowhere).Subcommands.OfType<RecordedCommand>().SelectMany(c => c.Examples).ToList();
 
-        Assert.Equal(7, examples.Count);
+        Assert.Equal(8, examples.Count);
         foreach (var example in examples)
         {
             var ran = await RunAsync(example);
