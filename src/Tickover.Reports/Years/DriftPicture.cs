@@ -14,7 +14,7 @@ public static class DriftPicture
     private const double LineWidth = 3;
     private const double DotRadius = 5;
     private const double LeastSpan = 0.1;
-    private static readonly Box Plot = new(96, 34, 174, 126);
+    private static readonly Box Plot = new(64, 34, 130, 126);
 
     /// <summary>Draws the drift of one measure.</summary>
     /// <param name="drift">The drift.</param>

@@ -13,6 +13,7 @@ import { askAboutFigures } from "./plausible.js";
 import { openKeypads } from "./keypad.js";
 import { followHolds } from "./hold.js";
 import { takePhotographs } from "./photo.js";
+import { followPrints } from "./print.js";
 import { workOffline } from "./offline.js";
 
 askAboutFigures();
@@ -25,6 +26,7 @@ followKept();
 showTray();
 openKeypads();
 followHolds();
+followPrints();
 takePhotographs();
 startSending();
 fillCode();
