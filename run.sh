@@ -24,6 +24,7 @@ case " $* " in *" --data"*) ;; *) args+=(--data "$data") ;; esac
 # A folder that is not there, or has nothing in it, gets the invented workshop; anything else is left as it is.
 if [ -z "$(ls -A "$data" 2>/dev/null)" ]; then
     ./tickover demo --data "$data"
+    ./tickover record --data "$data"
     echo
     echo "What the mixture of its cars says, computed from the documents, not fitted to readings:"
     for car in samples/*.car.json; do

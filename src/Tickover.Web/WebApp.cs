@@ -47,7 +47,7 @@ public static class WebApp
             .AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error)
             .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         AddServices(builder.Services, options);
-        builder.Services.AddRecord(await OpenRecord.OpenAsync(options));
+        builder.Services.AddRecord(await OpenRecord.OpenAsync(options), options);
         configure(builder);
         var app = builder.Build();
         app.UseResponseCompression();

@@ -14,6 +14,9 @@ public sealed record WebAppOptions
     /// <summary>Connection string of a PostgreSQL database that holds the record; null for a file in the folder.</summary>
     public string? Database { get; init; }
 
+    /// <summary>Whether a backup is made each day into a folder beside the record; only for a record in a file.</summary>
+    public bool DailyBackups { get; init; }
+
     /// <summary>The clock; the machine's own where nothing else is given.</summary>
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 

@@ -1,10 +1,12 @@
 using System.CommandLine;
 using System.Globalization;
 using Microsoft.AspNetCore.Connections;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Hosting;
 using Tickover.Cli.Input;
-using Tickover.Web;
 using Tickover.Web.Lan;
+using Tickover.Web;
+using Tickover.Workshop.Visits;
 
 namespace Tickover.Cli.Commands;
 
@@ -12,6 +14,8 @@ namespace Tickover.Cli.Commands;
 internal sealed class ServeCommand : ExampledCommand
 {
     private const int LargestPort = 65_535;
+
+    private static readonly TimeSpan ClockPatience = TimeSpan.FromMinutes(5);
 
     // The host's own greetings are talk for developers; what goes wrong still comes, on the error stream. A start that fails is
     // told in our own words below; the host would add a stack trace to it.
@@ -33,12 +37,7 @@ internal sealed class ServeCommand : ExampledCommand
         DefaultValueFactory = _ => new Uri(WebAppOptions.DefaultAddress).Port.ToString(CultureInfo.InvariantCulture),
     };
 
-    private readonly Option<string> _data = new("--data")
-    {
-        Description = "Folder of the car documents; made if it is not there.",
-        HelpName = "FOLDER",
-        DefaultValueFactory = _ => "tickover-data",
-    };
+    private readonly RecordSource _source = new();
 
     private readonly Option<bool> _lan = new("--lan")
     {
@@ -57,7 +56,7 @@ internal sealed class ServeCommand : ExampledCommand
     {
         _terminal = terminal;
         Add(_port);
-        Add(_data);
+        _source.AddTo(this);
         Add(_lan);
         Add(_lanHttp);
         SetAction(RunAsync);
@@ -71,15 +70,17 @@ internal sealed class ServeCommand : ExampledCommand
             return await RefuseAsync($"--port {typed}: a port is a whole number from 0 to {LargestPort}. Leave it out for the usual one.");
         }
 
-        var data = parsed.GetRequiredValue(_data);
-        if (DataFolder.Make(data) is { } complaint)
+        var place = _source.Place(parsed);
+        if (DataFolder.Make(place.DataFolder) is { } complaint)
         {
             return await RefuseAsync(complaint);
         }
 
         await using var app = await WebApp.BuildAsync(QuietHost, new WebAppOptions
         {
-            DataFolder = Path.GetFullPath(data),
+            DataFolder = place.DataFolder,
+            Database = place.ConnectionString,
+            DailyBackups = true,
             Address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}"),
             Lan = Lan(parsed),
             SamplesFolder = Path.Combine(AppContext.BaseDirectory, "samples"),
@@ -93,14 +94,25 @@ internal sealed class ServeCommand : ExampledCommand
             return await RefuseAsync($"Port {port} is taken by another program. Stop it or choose another with --port.");
         }
 
-        foreach (var line in Greeting(parsed, data, new Uri(app.Urls.First()).Port))
+        foreach (var line in Greeting(parsed, place.DataFolder, new Uri(app.Urls.First()).Port))
         {
             await _terminal.Output.WriteLineAsync(line);
         }
 
+        await _terminal.Output.WriteLineAsync(Opened(await app.Services.GetRequiredService<IRecord>().SizeAsync(cancellation)));
         await _terminal.Output.FlushAsync(cancellation);
         await app.WaitForShutdownAsync(cancellation);
         return ExitCode.Done;
+    }
+
+    // Which record, and how much is in it: somebody who expects another one sees it before the first entry.
+    private static string Opened(RecordSize size)
+    {
+        var last = size.LastAct is { } at ? string.Create(CultureInfo.InvariantCulture, $", last entry {at.ToLocalTime():yyyy-MM-dd HH:mm}") : ", nothing kept in it yet";
+        var clock = size.LastAct > TimeProvider.System.GetUtcNow() + ClockPatience ? " That is ahead of this machine's clock: look at the clock before anything is entered." : "";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"Record {size.Where}: cars {size.Cars}, visits {size.Visits} ({size.OpenVisits} open), readings {size.Readings}, photographs {size.Photographs}{last}.{clock}");
     }
 
     private LanOptions? Lan(ParseResult parsed) => (parsed.GetValue(_lan), parsed.GetValue(_lanHttp)) switch
@@ -113,7 +125,7 @@ internal sealed class ServeCommand : ExampledCommand
     private IEnumerable<string> Greeting(ParseResult parsed, string data, int port)
     {
         var address = string.Create(CultureInfo.InvariantCulture, $"http://127.0.0.1:{port}");
-        yield return $"Tickover serves {Path.GetFullPath(data)} at {address}. Ctrl-C stops it.";
+        yield return $"Tickover serves {data} at {address}. Ctrl-C stops it.";
         if (Lan(parsed) is { } lan)
         {
             yield return $"Tablets on this network are let in after pairing: see {address}/tablets.";

@@ -13,8 +13,13 @@ internal static class OpenRecord
         RecordOpening.OpenAsync(new RecordPlace(Path.GetFullPath(options.DataFolder), options.Database), Beginning.Allowed, options.Clock);
 
     /// <summary>Makes the record known to pages and end points.</summary>
-    public static void AddRecord(this IServiceCollection services, RecordStore store)
+    public static void AddRecord(this IServiceCollection services, RecordStore store, WebAppOptions options)
     {
+        if (options.DailyBackups && store.Place.IsFile)
+        {
+            services.AddHostedService<DailyBackups>();
+        }
+
         services.AddSingleton(store);
         services.AddSingleton<IRecord>(store);
         services.AddSingleton<ICarShelf>(new RecordShelf(store));
