@@ -22,7 +22,7 @@ internal sealed class StageValues(VisitRecord record)
         {
             [] => "",
             [{ Place.Kind: PlaceKind.Car } one] => Text(one),
-            _ => string.Join(", ", last.Take(MostPlaces).Select(r => $"{r.Place.Name}: {Number(measure, r)}")) + (last.Count > MostPlaces ? ", …" : "") + Unit(measure, last),
+            _ => string.Join(", ", last.Take(MostPlaces).Select(r => $"{r.Place.Name}:\u00A0{Number(measure, r)}")) + (last.Count > MostPlaces ? ", …" : "") + Unit(measure, last),
         };
 
         string Text(Reading reading) => reading.NoReading.Length > 0 ? "no reading" : reading.Si is { } si && measure.IsNumber ? ShownMeasure.Text(measure, si, Units) : reading.Typed;
