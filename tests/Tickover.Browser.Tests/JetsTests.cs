@@ -61,6 +61,7 @@ public sealed class JetsTests(Workshop workshop)
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep the figures" }).ClickAsync();
 
         await Expect(page.Locator(".notice")).ToContainTextAsync("Kept: one figure.");
+        await page.WaitForFunctionAsync("() => !Object.keys(localStorage).some(k => k.startsWith('tickover-draft:'))");
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(page.Locator("input[name='barrel.mainJet']")).ToHaveValueAsync(fitted);
     }

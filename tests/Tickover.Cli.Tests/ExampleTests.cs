@@ -14,10 +14,18 @@ public sealed class ExampleTests
     [MemberData(nameof(Examples))]
     public async Task Example_in_a_help_text_runs(string example)
     {
-        var ran = await Ran.LineAsync(example);
+        var folder = Directory.CreateTempSubdirectory("tickover-cli-");
+        try
+        {
+            var ran = await Ran.LineAsync(example.Replace("tickover-data", Path.Combine(folder.FullName, "data"), StringComparison.Ordinal));
 
-        Assert.Equal(ExitCode.Done, ran.Code);
-        Assert.NotEmpty(ran.Output);
+            Assert.Equal(ExitCode.Done, ran.Code);
+            Assert.NotEmpty(ran.Output);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
     }
 
     [Theory]
@@ -31,6 +39,8 @@ public sealed class ExampleTests
     [InlineData("restore")]
     [InlineData("export")]
     [InlineData("import")]
+    [InlineData("demo")]
+    [InlineData("handover")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

@@ -123,5 +123,5 @@ public sealed class RecordCommandTests : IAsyncLifetime
 
     // The commands run at the root of the clone, so the names in a line are led into the test's own folder.
     private Task<Ran> RunAsync(string line) => Ran.OfAsync([.. Ran.Words(line)[1..].Select(w =>
-        w.EndsWith(".db", StringComparison.Ordinal) || w.EndsWith(".zip", StringComparison.Ordinal) || w.StartsWith("tickover-", StringComparison.Ordinal) || w is "nowhere" ? Path.Combine(_folder, w) : w)]);
+        w.EndsWith(".db", StringComparison.Ordinal) || w.EndsWith(".zip", StringComparison.Ordinal) || w.EndsWith(".pdf", StringComparison.Ordinal) || w.StartsWith("tickover-", StringComparison.Ordinal) || w is "nowhere" ? Path.Combine(_folder, w) : w)]);
 }

@@ -33,7 +33,7 @@ internal sealed class HandoverCommand : RecordedCommand
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where it talks.</param>
     public HandoverCommand(Terminal terminal)
-        : base(terminal, "handover", "Writes the owner's account of a visit, or its set-up card, from the record alone.", "tickover handover 2 -o account.pdf --data tickover-data")
+        : base(terminal, "handover", "Writes the owner's account of a visit, or its set-up card, from the record alone.", "tickover handover 1 -o account.pdf --data tickover-data")
     {
         _paper.AcceptOnlyFromAmong("a4", "letter");
         Add(_visit);
