@@ -15,15 +15,23 @@ public static class FuelSideSolver
     /// <param name="barrel">The barrel with the jets to try.</param>
     /// <param name="fuel">Fuel at its temperature.</param>
     /// <param name="workers">Workers that share the grid; the answer does not depend on it.</param>
+    /// <param name="depressionFactor">What the depression in the auxiliary venturi is multiplied by, above zero: a calibration's, else 1.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <returns>The points, [speed, throttle].</returns>
     /// <exception cref="ArgumentException">The air way differs from the one solved.</exception>
     public static FuelPoint[,] Solve(
-        AirSide air, int barrelInGroup, BarrelSpec barrel, FuelProperties fuel, int workers = 2, CancellationToken cancellation = default)
+        AirSide air,
+        int barrelInGroup,
+        BarrelSpec barrel,
+        FuelProperties fuel,
+        int workers = 2,
+        double depressionFactor = 1,
+        CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(barrel);
         ArgumentNullException.ThrowIfNull(fuel);
+        Precondition.Positive(depressionFactor);
         if (barrel.AirWay != air.Engine.Barrels[air.Group.Barrels[barrelInGroup]].AirWay)
         {
             throw new ArgumentException("the air way of the barrel is not the one the air side was solved for", nameof(barrel));
@@ -34,12 +42,14 @@ public static class FuelSideSolver
             0,
             air.Blocks,
             new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, workers), CancellationToken = cancellation },
-            block => SolveBlock(air, barrelInGroup, barrel, fuel, block, points));
+            block => SolveBlock(air, barrelInGroup, (barrel, fuel, depressionFactor), block, points));
         return points;
     }
 
-    private static void SolveBlock(AirSide air, int barrelInGroup, BarrelSpec barrel, FuelProperties fuel, int block, FuelPoint[,] points)
+    private static void SolveBlock(
+        AirSide air, int barrelInGroup, (BarrelSpec Barrel, FuelProperties Fuel, double Depression) with, int block, FuelPoint[,] points)
     {
+        var (barrel, fuel, factor) = with;
         var main = new MainNetwork(barrel, air.Ambient, fuel);
         var idle = new IdleNetwork(barrel, air.Ambient, fuel);
         var pump = barrel.Pump is null ? null : new PumpNetwork(barrel.Pump, barrel, air.Ambient, fuel);
@@ -53,23 +63,32 @@ public static class FuelSideSolver
         {
             var wave = air.Wave(i, block);
             var signals = wave.Barrels[barrelInGroup];
-            var mainResult = main.Solve(signals.Depression, wave.StepSeconds);
+            var depression = Scaled(signals.Depression, factor);
+            var mainResult = main.Solve(depression, wave.StepSeconds);
             var idleResult = idle.Solve(signals, openings, mainResult.MeanDrop);
             var pulled = pump?.Solve(signals.Flow) ?? Vector256<double>.Zero;
             for (var l = 0; l < Lanes && block * Lanes + l < air.Grid.ThrottleDegrees.Count; l++)
             {
-                points[i, block * Lanes + l] = Point(signals, main, mainResult, idleResult, pulled, l);
+                points[i, block * Lanes + l] = Point(signals, depression, main, (mainResult, idleResult, pulled), l);
             }
         }
     }
 
+    private static Vector256<double>[] Scaled(Vector256<double>[] depression, double factor) =>
+        factor == 1 ? depression : Array.ConvertAll(depression, d => d * factor);
+
     private static FuelPoint Point(
-        BarrelSignals signals, MainNetwork main, in MainResult fuel, in IdleResult idle, Vector256<double> pulled, int lane)
+        BarrelSignals signals,
+        Vector256<double>[] depression,
+        MainNetwork main,
+        in (MainResult Main, IdleResult Idle, Vector256<double> Pulled) flows,
+        int lane)
     {
+        var (fuel, idle, pulled) = flows;
         var (mean, peak, behind, air) = (0.0, 0.0, 0.0, 0.0);
         for (var i = 0; i < signals.Steps; i++)
         {
-            var d = signals.Depression[i][lane];
+            var d = depression[i][lane];
             mean += d;
             peak = Math.Max(peak, d);
             behind += signals.Down[i][lane];

@@ -1,0 +1,110 @@
+using Tickover.Physics.Estimation;
+using Tickover.Workshop.Mixture;
+
+namespace Tickover.Workshop.Calibration;
+
+/// <summary>Fits the model's unknowns to readings of a car.</summary>
+public static class Calibrator
+{
+    private static readonly double[] FieldDeviations = [0.012, 0.02, 0.03, 0.045, 0.065, 0.09, 0.13];
+    private const double FirstDeviation = 0.045;
+    private const double LikelyDeviation = 0.04;          // what a good one-dimensional model leaves over, assumed
+    private const double DeviationSpread = 0.5;           // of its logarithm
+
+    /// <summary>Fits.</summary>
+    /// <param name="runs">The runs; all of one car, each with the jets it had.</param>
+    /// <param name="settings">How; null for the defaults.</param>
+    /// <param name="progress">Told what is being done, or null.</param>
+    /// <param name="cancellation">Stops the work; nothing is kept then.</param>
+    /// <returns>The fit, or why there is none.</returns>
+    public static CalibrationOutcome Fit(
+        IReadOnlyList<CalibrationRun> runs, CalibrationSettings? settings = null, IProgress<string>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(runs);
+        var how = settings ?? new CalibrationSettings();
+        if (Refusal.OfRuns(runs) is { Count: > 0 } unfit)
+        {
+            return new CalibrationOutcome(null, unfit);
+        }
+
+        progress?.Report("Solving the air side");
+        var air = new SurveyAir();
+        var work = new CalibrationWork(runs, how, air, cancellation);
+        if (Refusal.OfPoints(work, how) is { Count: > 0 } useless)
+        {
+            return new CalibrationOutcome(null, useless);
+        }
+
+        progress?.Report($"Fitting {work.Unknowns.Count} unknowns to {work.Points.Count} readings");
+        var first = Robust(work, how, cancellation);
+        var weights = first.Weights.Take(work.Points.Count).ToArray();
+        if (Refusal.OfWeights(weights) is { Count: > 0 } scattered)
+        {
+            return new CalibrationOutcome(null, scattered);
+        }
+
+        var noise = work.Noise.Zip(weights, (n, w) => n / Math.Sqrt(w)).ToArray();
+        var second = Correlated(work, first.Parameters, noise, cancellation);
+        return new CalibrationOutcome(Finish(work, runs, how, (second.Result, weights, noise, second.Deviation, first.Evaluations), air), []);
+    }
+
+    private static LeastSquaresResult Robust(CalibrationWork work, CalibrationSettings how, CancellationToken cancellation) =>
+        LeastSquares.Solve(
+            values => work.Rows(values, work.Errors(values, cancellation).Select((e, i) => e / Root(work.Noise[i], FirstDeviation))),
+            new double[work.Unknowns.Count],
+            work.Settings with { HuberLimit = how.HuberLimit, RobustRows = work.Points.Count },
+            cancellation);
+
+    // The field's deviation is chosen at the parameters of the first fit, where model and readings are near each other already.
+    private static (LeastSquaresResult Result, double Deviation) Correlated(
+        CalibrationWork work, IReadOnlyList<double> start, double[] noise, CancellationToken cancellation)
+    {
+        var errors = work.Errors(start, cancellation);
+        var deviation = FieldDeviations.MaxBy(d => work.Field(d, noise).LogLikelihood(errors) - Unlikely(d));
+        var field = work.Field(deviation, noise);
+        var result = LeastSquares.Solve(values => work.Rows(values, field.Whiten(work.Errors(values, cancellation))), start, work.Settings, cancellation);
+        return (result, deviation);
+    }
+
+    private static double Unlikely(double deviation)
+    {
+        var x = Math.Log(deviation / LikelyDeviation) / DeviationSpread;
+        return 0.5 * x * x;
+    }
+
+    private static CarFit Finish(
+        CalibrationWork work,
+        IReadOnlyList<CalibrationRun> runs,
+        CalibrationSettings how,
+        (LeastSquaresResult Result, double[] Weights, double[] Noise, double Deviation, int Before) found,
+        SurveyAir air)
+    {
+        var values = found.Result.Parameters;
+        var (fitted, jacobian) = work.Linear(values);
+        var residuals = work.Points.Select((p, i) => Math.Log(p.Point.Lambda) - fitted[i]).ToArray();
+        var posterior = new Posterior(work.Field(found.Deviation, found.Noise), jacobian, residuals, [.. work.Unknowns.Select(u => u.PriorDeviation)]);
+        var covariance = posterior.Covariance();
+        var (errors, deviations) = posterior.LeaveOut(work.Groups(), found.Noise, values);
+        var expected = work.Predicted(new double[values.Count], CancellationToken.None);
+        var unknowns = work.Unknowns.Select((u, i) => new FittedUnknown(u, values[i], Math.Sqrt(covariance[i, i]))).ToArray();
+        return new CarFit(posterior, air, how)
+        {
+            Runs = runs,
+            Unknowns = unknowns,
+            FieldDeviation = found.Deviation,
+            Points = [.. work.Points.Select((p, i) => p with
+            {
+                ExpectedLambda = Math.Exp(expected[i]),
+                FittedLambda = Math.Exp(fitted[i]),
+                Weight = found.Weights[i],
+                LeftOutError = errors[i],
+                LeftOutDeviation = deviations[i],
+            })],
+            Remarks = FitRemarks.Of(unknowns, covariance, found.Weights),
+            Ending = found.Result.Ending,
+            Evaluations = found.Before + found.Result.Evaluations,
+        };
+    }
+
+    private static double Root(double one, double other) => Math.Sqrt(one * one + other * other);
+}

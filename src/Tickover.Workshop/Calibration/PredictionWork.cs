@@ -1,0 +1,44 @@
+using Tickover.Workshop.Mixture;
+
+namespace Tickover.Workshop.Calibration;
+
+/// <summary>A map of predictions in the making: λ, and how it changes with each unknown, on the fine grid.</summary>
+internal sealed class PredictionWork
+{
+    private const double DifferencePart = 0.25;          // of the prior's deviation
+
+    internal PredictionWork(RunModel model, IReadOnlyList<FittedUnknown> unknowns, CancellationToken cancellation)
+    {
+        Fine = MixtureSurvey.DefaultGrid(model.Car);
+        var values = unknowns.Select(u => u.Value).ToArray();
+        Places = [.. Points().Select(p => FieldPlace.Of(model.Car, p.Rpm, p.Degrees))];
+        LogLambda = Read(model, values, cancellation);
+        Jacobian = new double[LogLambda.Length, values.Length];
+        for (var u = 0; u < CalibrationUnknowns.OfTheCar.Count; u++)
+        {
+            var step = DifferencePart * unknowns[u].Unknown.PriorDeviation;
+            var moved = Read(model, [.. values.Select((v, i) => i == u ? v + step : v)], cancellation);
+            for (var p = 0; p < moved.Length; p++)
+            {
+                Jacobian[p, u] = (moved[p] - LogLambda[p]) / step;
+            }
+        }
+    }
+
+    internal SurveyGrid Fine { get; }
+
+    internal List<double[]> Places { get; }
+
+    internal double[] LogLambda { get; }
+
+    internal double[,] Jacobian { get; }
+
+    private IEnumerable<(double Rpm, double Degrees)> Points() => Fine.SpeedsRpm.SelectMany(_ => Fine.ThrottleDegrees, (n, t) => (n, t));
+
+    // A prediction is made for the true opening, so the zero of the throttle reading does not enter.
+    private double[] Read(RunModel model, double[] values, CancellationToken cancellation)
+    {
+        var map = model.Equivalence(values, cancellation);
+        return [.. Points().Select(p => MapReading.LogLambda(map, model.Grid, 0, p.Rpm, p.Degrees))];
+    }
+}
