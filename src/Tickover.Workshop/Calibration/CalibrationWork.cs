@@ -11,6 +11,7 @@ internal sealed class CalibrationWork
     private const double DoubtFactor = 2;                 // a doubted reading counts for a quarter
     private readonly List<RunModel> _models;
     private readonly List<double[]> _places = [];
+    private readonly Dictionary<MapKey, double[,,]> _maps = [];
 
     internal CalibrationWork(IReadOnlyList<CalibrationRun> runs, CalibrationSettings settings, SurveyAir air, CancellationToken cancellation)
     {
@@ -46,6 +47,9 @@ internal sealed class CalibrationWork
     /// <summary>Readings left aside because no opening is known for them.</summary>
     internal int WithoutOpening { get; private set; }
 
+    /// <summary>Maps computed so far.</summary>
+    internal int Computed { get; private set; }
+
     internal LeastSquaresSettings Settings { get; }
 
     internal ResidualField Field(double deviation, IReadOnlyList<double> noise) => new(_places, FieldPlace.Lengths, deviation, noise);
@@ -57,7 +61,7 @@ internal sealed class CalibrationWork
         var predicted = new double[Points.Count];
         for (var r = 0; r < _models.Count; r++)
         {
-            var map = _models[r].Equivalence(values, cancellation);
+            var map = Map(r, values, cancellation);
             for (var i = 0; i < Points.Count; i++)
             {
                 if (Points[i].Run == r)
@@ -69,6 +73,19 @@ internal sealed class CalibrationWork
         }
 
         return predicted;
+    }
+
+    // Differences come back to the same values again and again, and the throttle's zero and the banks leave the map alone.
+    private double[,,] Map(int run, IReadOnlyList<double> values, CancellationToken cancellation)
+    {
+        var key = new MapKey(run, values);
+        if (!_maps.TryGetValue(key, out var map))
+        {
+            _maps.Add(key, map = _models[run].Equivalence(values, cancellation));
+            Computed++;
+        }
+
+        return map;
     }
 
     /// <summary>Prediction less reading, of the logarithm of λ.</summary>

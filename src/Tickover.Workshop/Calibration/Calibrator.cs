@@ -45,7 +45,7 @@ public static class Calibrator
 
         var noise = work.Noise.Zip(weights, (n, w) => n / Math.Sqrt(w)).ToArray();
         var second = Correlated(work, first.Parameters, noise, cancellation);
-        return new CalibrationOutcome(Finish(work, runs, how, (second.Result, weights, noise, second.Deviation, first.Evaluations), air), []);
+        return new CalibrationOutcome(Finish(work, runs, how, (second.Result, weights, noise, second.Deviation), air), []);
     }
 
     private static LeastSquaresResult Robust(CalibrationWork work, CalibrationSettings how, CancellationToken cancellation) =>
@@ -76,7 +76,7 @@ public static class Calibrator
         CalibrationWork work,
         IReadOnlyList<CalibrationRun> runs,
         CalibrationSettings how,
-        (LeastSquaresResult Result, double[] Weights, double[] Noise, double Deviation, int Before) found,
+        (LeastSquaresResult Result, double[] Weights, double[] Noise, double Deviation) found,
         SurveyAir air)
     {
         var values = found.Result.Parameters;
@@ -102,7 +102,7 @@ public static class Calibrator
             })],
             Remarks = FitRemarks.Of(unknowns, covariance, found.Weights),
             Ending = found.Result.Ending,
-            Evaluations = found.Before + found.Result.Evaluations,
+            Evaluations = work.Computed,
         };
     }
 

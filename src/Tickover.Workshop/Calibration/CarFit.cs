@@ -6,7 +6,7 @@ namespace Tickover.Workshop.Calibration;
 
 /// <summary>The model fitted to a car's own readings: values with bands, what they rest on, and predictions for any jets.</summary>
 /// <remarks>docs/physics/estimation.md and docs/calibration.md. Immutable.</remarks>
-public sealed class CarFit
+public sealed class CarFit : IForecast
 {
     private readonly Posterior _posterior;
     private readonly SurveyAir _air;
@@ -47,26 +47,25 @@ public sealed class CarFit
     /// <returns>A copy.</returns>
     public double[,] Covariance() => _posterior.Covariance();
 
-    /// <summary>The mixture of a car over the whole map, with bands: this car, with any jets.</summary>
-    /// <param name="car">The car with the jets to predict for.</param>
-    /// <param name="cancellation">Stops the work.</param>
-    /// <returns>The map of all banks together.</returns>
-    public PredictedMap Predict(Car car, CancellationToken cancellation = default)
+    /// <inheritdoc/>
+    public PredictedMap Predict(Car car, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(car);
-        var model = new RunModel(car, CalibrationGrid.Of(car), _air, cancellation);
-        var map = new PredictionWork(model, Unknowns, cancellation);
-        var prediction = _posterior.Predict(map.Places, map.Jacobian);
-        return new PredictedMap
-        {
-            Car = car,
-            Grid = map.Fine,
-            LogLambda = [.. map.LogLambda.Zip(prediction.Correction, (l, c) => l + c)],
-            Covariance = prediction.Covariance,
-        };
+        var together = PredictTogether([car], cancellation);
+        return new PredictedMap { Car = car, Grid = MixtureSurvey.DefaultGrid(car), LogLambda = together.LogLambda, Covariance = together.Covariance };
     }
 
-    /// <summary>Fuel over air over the stoichiometric part for jets on trial, on the coarse grid, without what the field adds.</summary>
-    internal double[,,] Equivalence(Car car, CancellationToken cancellation) =>
-        new RunModel(car, CalibrationGrid.Of(car), _air, cancellation).Equivalence([.. Unknowns.Select(u => u.Value)], cancellation);
+    /// <inheritdoc/>
+    public JointPrediction PredictTogether(IReadOnlyList<Car> cars, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(cars);
+        return PredictionWork.Together(cars, Unknowns, _posterior, _air, cancellation);
+    }
+
+    /// <inheritdoc/>
+    public double[,,] Equivalence(Car car, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        return new RunModel(car, CalibrationGrid.Of(car), _air, cancellation).Equivalence([.. Unknowns.Select(u => u.Value)], cancellation);
+    }
 }

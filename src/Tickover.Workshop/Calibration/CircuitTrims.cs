@@ -5,6 +5,9 @@ namespace Tickover.Workshop.Calibration;
 /// <summary>Values of the unknowns, put on a barrel's physics.</summary>
 internal readonly struct CircuitTrims(IReadOnlyList<double> values)
 {
+    /// <summary>Which of the unknowns is the zero of the throttle reading.</summary>
+    internal const int PlateZero = 8;
+
     private const double Millimetre = 1e-3;
 
     /// <summary>What the depression in the auxiliary venturi is multiplied by: the gain's own, and the square of the flow's.</summary>
@@ -14,7 +17,7 @@ internal readonly struct CircuitTrims(IReadOnlyList<double> values)
     internal double Air => Math.Exp(values[7]);
 
     /// <summary>What is added to an opening read, degrees.</summary>
-    internal double PlateZeroDegrees => values[8];
+    internal double PlateZeroDegrees => values[PlateZero];
 
     /// <summary>The logarithm added to λ on a bank, from 1; zero where all are seen at once.</summary>
     internal double Bank(int? bank) => bank is { } b && CalibrationUnknowns.OfTheCar.Count + b - 1 < values.Count

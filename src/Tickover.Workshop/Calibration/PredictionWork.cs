@@ -1,3 +1,5 @@
+using Tickover.Physics.Estimation;
+using Tickover.Workshop.Cars;
 using Tickover.Workshop.Mixture;
 
 namespace Tickover.Workshop.Calibration;
@@ -23,6 +25,22 @@ internal sealed class PredictionWork
                 Jacobian[p, u] = (moved[p] - LogLambda[p]) / step;
             }
         }
+    }
+
+    /// <summary>Maps of several cars with what readings add, and their common covariance.</summary>
+    internal static JointPrediction Together(
+        IReadOnlyList<Car> cars, IReadOnlyList<FittedUnknown> unknowns, Posterior posterior, SurveyAir air, CancellationToken cancellation)
+    {
+        var maps = cars.Select(c => new PredictionWork(new RunModel(c, CalibrationGrid.Of(c), air, cancellation), unknowns, cancellation)).ToList();
+        var size = maps[0].LogLambda.Length;
+        var jacobian = new double[size * maps.Count, unknowns.Count];
+        for (var m = 0; m < maps.Count; m++)
+        {
+            Array.Copy(maps[m].Jacobian, 0, jacobian, m * size * unknowns.Count, size * unknowns.Count);
+        }
+
+        var prediction = posterior.Predict([.. maps.SelectMany(m => m.Places)], jacobian);
+        return new JointPrediction([.. maps.SelectMany(m => m.LogLambda).Zip(prediction.Correction, (l, c) => l + c)], prediction.Covariance);
     }
 
     internal SurveyGrid Fine { get; }
