@@ -2,16 +2,21 @@ using Tickover.Workshop.Mixture;
 
 namespace Tickover.Workshop.JetChoice;
 
-/// <summary>How much each point of the map counts: how a road car is driven. Assumed; idle and progression carry most of the driving (trade reference 3.1).</summary>
+/// <summary>How much each point of the map counts: how a road car is driven. All assumed; a workshop that knows better says so by its targets.</summary>
+/// <remarks>
+/// Idle a tenth; a steady road load, rising with the square of the speed, nearly half; twice that load, for hills and gentle acceleration, a fifth;
+/// wide open a quarter. docs/jet-choice.md (4).
+/// </remarks>
 public static class RoadUse
 {
-    private static readonly (string Regime, double Share, double FromPeak, double ToPeak)[] Shares =
-    [
-        ("idle", 0.10, 0, 0.22),
-        ("progression", 0.35, 0.12, 0.65),
-        ("cruise", 0.30, 0.20, 0.85),
-        ("full load", 0.25, 0.25, 1.05),
-    ];
+    private const double Bar = 1e5;
+    private const double RollingBar = 0.8;                // mean pressure for rolling, top gear
+    private const double DragBar = 4.0;                   // and for drag at the speed of peak power
+    private const double LoadSpread = 0.35;               // of the logarithm of the load
+    private const double UsualSpeed = 0.45;               // of the speed of peak power
+    private const double SpeedSpread = 0.15;
+    private const double IdleBelow = 0.22;
+    private const double PullFrom = 0.3;
 
     /// <summary>Weights of the points of a map, in order of speed, then opening; they add up to one.</summary>
     /// <param name="map">The map: where the car drives the engine nothing counts.</param>
@@ -21,22 +26,44 @@ public static class RoadUse
     {
         ArgumentNullException.ThrowIfNull(map);
         var points = map.Barrels[0].Points;
-        var weights = new double[points.Length];
-        foreach (var (regime, share, from, to) in Shares)
+        var uses = new (double Share, Func<double, double, double, double> Weight)[]
         {
-            var inside = Enumerable.Range(0, points.Length).Where(p => Counts(p, regime, from * peakPowerRpm, to * peakPowerRpm)).ToList();
-            inside.ForEach(p => weights[p] = share / inside.Count);
+            (0.10, (x, degrees, _) => degrees < 4 && x < IdleBelow ? 1 : 0),
+            (0.45, (x, degrees, bar) => degrees < 48 ? Speed(x) * Load(bar, Road(x)) : 0),
+            (0.20, (x, degrees, bar) => degrees < 48 ? Speed(x) * Load(bar, 2 * Road(x)) : 0),
+            (0.25, (x, degrees, _) => degrees >= 48 && x > PullFrom ? 1 : 0),
+        };
+        var weights = new double[points.Length];
+        foreach (var (share, weight) in uses)
+        {
+            Spread(weights, share, [.. Enumerable.Range(0, points.Length).Select(p => Of(p, weight))]);
         }
 
         var all = weights.Sum();
         return all > 0 ? [.. weights.Select(w => w / all)] : weights;
 
-        bool Counts(int point, string regime, double from, double to)
+        double Of(int point, Func<double, double, double, double> weight)
         {
             var (i, j) = (point / points.GetLength(1), point % points.GetLength(1));
-            var rpm = map.Grid.SpeedsRpm[i];
-            return rpm >= from && rpm <= to && string.Equals(MixtureTargets.At(map.Grid.ThrottleDegrees[j]).Regime, regime, StringComparison.Ordinal)
-                && (points[i, j].Validity & (PointValidity.Overrun | PointValidity.NoAir)) == PointValidity.Inside;
+            var runs = (points[i, j].Validity & (PointValidity.Overrun | PointValidity.NoAir)) == PointValidity.Inside;
+            var x = map.Grid.SpeedsRpm[i] / peakPowerRpm;
+            return runs ? weight(x, map.Grid.ThrottleDegrees[j], points[i, j].BrakeMeanPressurePascals / Bar) : 0;
+        }
+    }
+
+    private static double Road(double x) => RollingBar + DragBar * x * x;
+
+    private static double Speed(double x) => Math.Exp(-0.5 * Math.Pow((x - UsualSpeed) / SpeedSpread, 2));
+
+    private static double Load(double bar, double usual) => bar <= 0 ? 0 : Math.Exp(-0.5 * Math.Pow(Math.Log(bar / usual) / LoadSpread, 2));
+
+    private static void Spread(double[] weights, double share, double[] use)
+    {
+        var all = use.Sum();
+        for (var p = 0; p < weights.Length && all > 0; p++)
+        {
+            // what hardly ever happens does not count at all, and keeps the search short
+            weights[p] += use[p] / all > 1e-4 ? share * use[p] / all : 0;
         }
     }
 }
