@@ -27,6 +27,8 @@ internal static class CommandLine
             new CheckCommand(terminal),
             new MixtureCommand(terminal),
             new ExplainCommand(terminal),
+            new JetsCommand(terminal),
+            new NextCommand(terminal),
             new ServeCommand(terminal),
             new DemoCommand(terminal),
             new SchemaCommand(terminal),

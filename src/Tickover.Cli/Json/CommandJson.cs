@@ -13,6 +13,8 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(MixtureDocument))]
 [JsonSerializable(typeof(ExplainDocument))]
 [JsonSerializable(typeof(RecordDocument))]
+[JsonSerializable(typeof(JetsDocument))]
+[JsonSerializable(typeof(NextDocument))]
 internal sealed partial class CommandJson : JsonSerializerContext
 {
     /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>
