@@ -17,7 +17,7 @@ internal sealed class OurSolver(EngineSpec engine, AmbientAir ambient, FuelPrope
         foreach (var grid in PeerGrids.All)
         {
             var air = AirSideSolver.Solve(engine, engine.Groups[Barrel], ambient, grid, settings);
-            var flows = FuelSideSolver.Solve(air, 0, engine.Barrels[Barrel], fuel, settings.Workers);
+            var flows = FuelSideSolver.Solve(air, 0, engine.Barrels[Barrel], fuel, new FuelSideSettings { Workers = settings.Workers });
             for (var i = 0; i < grid.SpeedsRpm.Count; i++)
             {
                 for (var j = 0; j < grid.ThrottleDegrees.Count; j++)

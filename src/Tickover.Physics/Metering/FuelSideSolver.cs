@@ -14,8 +14,7 @@ public static class FuelSideSolver
     /// <param name="barrelInGroup">Which barrel of the group, from 0.</param>
     /// <param name="barrel">The barrel with the jets to try.</param>
     /// <param name="fuel">Fuel at its temperature.</param>
-    /// <param name="workers">Workers that share the grid; the answer does not depend on it.</param>
-    /// <param name="depressionFactor">What the depression in the auxiliary venturi is multiplied by, above zero: a calibration's, else 1.</param>
+    /// <param name="settings">How; null for the defaults.</param>
     /// <param name="cancellation">Stops the work.</param>
     /// <returns>The points, [speed, throttle].</returns>
     /// <exception cref="ArgumentException">The air way differs from the one solved.</exception>
@@ -24,14 +23,14 @@ public static class FuelSideSolver
         int barrelInGroup,
         BarrelSpec barrel,
         FuelProperties fuel,
-        int workers = 2,
-        double depressionFactor = 1,
+        FuelSideSettings? settings = null,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(barrel);
         ArgumentNullException.ThrowIfNull(fuel);
-        Precondition.Positive(depressionFactor);
+        var how = settings ?? new FuelSideSettings();
+        Precondition.Positive(how.DepressionFactor);
         if (barrel.AirWay != air.Engine.Barrels[air.Group.Barrels[barrelInGroup]].AirWay)
         {
             throw new ArgumentException("the air way of the barrel is not the one the air side was solved for", nameof(barrel));
@@ -41,17 +40,17 @@ public static class FuelSideSolver
         Parallel.For(
             0,
             air.Blocks,
-            new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, workers), CancellationToken = cancellation },
-            block => SolveBlock(air, barrelInGroup, (barrel, fuel, depressionFactor), block, points));
+            new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, how.Workers), CancellationToken = cancellation },
+            block => SolveBlock(air, barrelInGroup, (barrel, fuel, how), block, points));
         return points;
     }
 
     private static void SolveBlock(
-        AirSide air, int barrelInGroup, (BarrelSpec Barrel, FuelProperties Fuel, double Depression) with, int block, FuelPoint[,] points)
+        AirSide air, int barrelInGroup, (BarrelSpec Barrel, FuelProperties Fuel, FuelSideSettings How) with, int block, FuelPoint[,] points)
     {
-        var (barrel, fuel, factor) = with;
-        var main = new MainNetwork(barrel, air.Ambient, fuel);
-        var idle = new IdleNetwork(barrel, air.Ambient, fuel);
+        var (barrel, fuel, how) = with;
+        var main = new MainNetwork(barrel, air.Ambient, fuel, how.StepsPerCycle);
+        var idle = new IdleNetwork(barrel, air.Ambient, fuel, how.StepsPerCycle);
         var pump = barrel.Pump is null ? null : new PumpNetwork(barrel.Pump, barrel, air.Ambient, fuel);
         Span<double> openings = stackalloc double[Lanes];
         for (var l = 0; l < Lanes; l++)
@@ -63,7 +62,7 @@ public static class FuelSideSolver
         {
             var wave = air.Wave(i, block);
             var signals = wave.Barrels[barrelInGroup];
-            var depression = Scaled(signals.Depression, factor);
+            var depression = Scaled(signals.Depression, how.DepressionFactor);
             var mainResult = main.Solve(depression, wave.StepSeconds);
             var idleResult = idle.Solve(signals, openings, mainResult.MeanDrop);
             var pulled = pump?.Solve(signals.Flow) ?? Vector256<double>.Zero;

@@ -20,13 +20,14 @@ internal sealed class MainNetwork
     private const int MaximumLevels = 30;
     private const int MaximumPasses = 3;                  // at one level
     private const int CoarseSteps = 90;                   // in a cycle, for the search
-    private const int FineSteps = 360;                    // in a cycle, for the answer
+    private const int UsualSteps = 360;                   // in a cycle, for the answer
     private const double CoarseTolerance = 3e-3;          // of the part of gas and of the flow
-    private const double FineTolerance = 3e-5;
+    private const double FineTolerance = 3e-5;            // at the usual steps; fewer steps deserve no more
     private const double WellScale = 0.02;                // m of level for 1 of gas: equal weights
     private const double NoFlow = 1e-9;                   // kg/s
     private const double Forgetting = 0.02;               // least part of a start that a cycle forgets
 
+    private readonly int _steps;
     private readonly MainCircuit _main;
     private readonly EmulsionTube _tube;
     private readonly JetLanes _jet;
@@ -43,8 +44,9 @@ internal sealed class MainNetwork
     private readonly double _inverseInertance;
     private readonly double _nozzle;                      // 1 / (2 (Cd A)²), 1/m⁴
 
-    internal MainNetwork(BarrelSpec barrel, AmbientAir ambient, FuelProperties fuel)
+    internal MainNetwork(BarrelSpec barrel, AmbientAir ambient, FuelProperties fuel, int steps = UsualSteps)
     {
+        _steps = steps;
         _main = barrel.Main;
         _tube = new EmulsionTube(_main);
         _jet = new JetLanes(_main.JetDiameterMetres, _main.JetLengthRatio, fuel);
@@ -71,7 +73,7 @@ internal sealed class MainNetwork
         _level.Open();
         Search(new CycleSteps(depression, step, CoarseSteps), CoarseTolerance);
         _level.Open();
-        var done = Search(new CycleSteps(depression, step, FineSteps), FineTolerance);
+        var done = Search(new CycleSteps(depression, step, _steps), FineTolerance * UsualSteps * UsualSteps / (_steps * _steps));
         var flows = Vector256.GreaterThan(_pass.Fuel, Vector256<double>.Zero);
         return new MainResult(_pass.Fuel, _pass.Air, _pass.Level & flows, _pass.PeakDrop & flows, _pass.MeanDrop & flows, done);
     }

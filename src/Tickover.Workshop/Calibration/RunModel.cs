@@ -10,6 +10,8 @@ internal sealed class RunModel
 {
     private const double NoFuel = 1e-9;                 // kg/s
     private const double MostLambda = 3;                // leaner than anything that burns; keeps logarithms finite
+    // A fit and a search compare thousands of maps with each other; the last tenth of a per cent is no use to them.
+    private static readonly FuelSideSettings Quick = new() { StepsPerCycle = 120 };
     private readonly SurveyModel _model;
     private readonly List<(AirSide Air, int InGroup, BarrelSpec Barrel, double[] Share)> _kinds = [];
     private readonly int _banks;
@@ -48,7 +50,7 @@ internal sealed class RunModel
         var (air, fuel) = (NewMap(), NewMap());
         foreach (var (side, inGroup, barrel, share) in _kinds)
         {
-            var points = FuelSideSolver.Solve(side, inGroup, trims.On(barrel), _model.Fuel, depressionFactor: trims.Depression, cancellation: cancellation);
+            var points = FuelSideSolver.Solve(side, inGroup, trims.On(barrel), _model.Fuel, Quick with { DepressionFactor = trims.Depression }, cancellation);
             for (var i = 0; i < points.GetLength(0); i++)
             {
                 for (var j = 0; j < points.GetLength(1); j++)

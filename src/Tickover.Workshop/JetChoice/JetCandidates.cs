@@ -14,7 +14,16 @@ internal sealed class JetCandidates
 
     internal IReadOnlyList<double> this[JetPart part] => _sizes[part.Name];
 
-    internal long Count => Tubes.Count * JetParts.All.Aggregate(1L, (n, p) => n * _sizes[p.Name].Count);
+    /// <summary>Sets to a choke and a tube.</summary>
+    internal long PerBody => JetParts.All.Where(p => p != JetParts.Choke).Aggregate(1L, (n, p) => n * _sizes[p.Name].Count);
+
+    /// <summary>All that stands in any of several lists: what a surface has to span that serves them all.</summary>
+    internal static JetCandidates Union(IReadOnlyList<JetCandidates> pools) => new(
+        JetParts.All.ToDictionary(p => p.Name, IReadOnlyList<double> (p) => [.. pools.SelectMany(c => c[p]).Distinct().Order()], StringComparer.Ordinal),
+        [.. pools.SelectMany(c => c.Tubes).Distinct()]);
+
+    /// <summary>Whether a choke with a tube stands in the list.</summary>
+    internal bool Holds(double choke, EmulsionTubeChoice? tube) => this[JetParts.Choke].Contains(choke) && Tubes.Contains(tube);
 
     /// <summary>What may be fitted: from the shelf, or from the trade's series; what is fitted now is always among it.</summary>
     internal static JetCandidates Of(Car car, JetShelf? shelf)

@@ -27,8 +27,8 @@ public static class JetChooser
         var search = new JetSearch(ground, forecast, car);
         var sizes = JetCandidates.Of(car, null);
         var stock = how.Shelf is null ? sizes : JetCandidates.Of(car, how.Shelf);
-        var sold = search.Run(sizes, progress, cancellation);
-        var shelved = how.Shelf is null ? sold : search.Run(stock, progress, cancellation);
+        var contests = search.Run(how.Shelf is null ? [sizes] : [sizes, stock], progress, cancellation);
+        var (sold, shelved) = (contests[0], contests[^1]);
         progress?.Report("Computing the sets chosen in full");
         JetProposal Full(JetSet set, JetCandidates from, int most) =>
             Proposal(car, search.Polish(set, from, most, cancellation), (ground, forecast, how.Shelf), cancellation);

@@ -11,34 +11,32 @@ internal sealed class JetSearch(JetGround ground, IForecast forecast, Car car)
     private readonly JetSet _fitted = JetSet.Fitted(car);
     private readonly CostTable _table = new(ground);
 
-    /// <summary>The best set of each number of parts changed: of those that keep choke and tube, and of all.</summary>
-    internal (Contest Kept, Contest All, long Tried) Run(JetCandidates candidates, IProgress<string>? progress, CancellationToken cancellation)
+    /// <summary>The best sets of each of several lists of candidates. A choke with a tube is worked up once for all lists it stands in.</summary>
+    internal IReadOnlyList<JetContest> Run(IReadOnlyList<JetCandidates> pools, IProgress<string>? progress, CancellationToken cancellation)
     {
-        var (kept, all, tried) = (new Contest(), new Contest(), 0L);
-        foreach (var tube in candidates.Tubes)
+        var all = JetCandidates.Union(pools);
+        var contests = pools.Select(_ => new JetContest()).ToArray();
+        foreach (var (tube, choke) in all.Tubes.SelectMany(_ => all[JetParts.Choke], (t, c) => (t, c)))
         {
-            foreach (var choke in candidates[JetParts.Choke])
+            cancellation.ThrowIfCancellationRequested();
+            progress?.Report($"Trying sets with choke {JetParts.Choke.Text(choke)}{(tube is null ? string.Empty : " and tube " + tube.Code)}");
+            var body = _fitted.With(JetParts.Choke, choke) with { Tube = tube };
+            if (body.On(car) is null || !pools.Any(p => p.Holds(choke, tube)))
             {
-                cancellation.ThrowIfCancellationRequested();
-                progress?.Report($"Trying sets with choke {JetParts.Choke.Text(choke)}{(tube is null ? string.Empty : " and tube " + tube.Code)}");
-                var body = _fitted.With(JetParts.Choke, choke) with { Tube = tube };
-                if (body.On(car) is null)
-                {
-                    continue;
-                }
+                continue;
+            }
 
-                var surface = new ResponseSurface(ground, candidates, (car, body), forecast, cancellation);
-                var best = Body(surface, candidates, body, cancellation);
-                all.Take(best);
-                tried += candidates.Count / candidates.Tubes.Count / candidates[JetParts.Choke].Count;
-                if (tube is null && choke == JetParts.Choke.Fitted(car))
+            var surface = new ResponseSurface(ground, all, (car, body), forecast, cancellation);
+            for (var k = 0; k < pools.Count; k++)
+            {
+                if (pools[k].Holds(choke, tube))
                 {
-                    kept.Take(best);
+                    contests[k].Take(Body(surface, pools[k], body, cancellation), tube is null && choke == JetParts.Choke.Fitted(car), pools[k].PerBody);
                 }
             }
         }
 
-        return (kept, all, tried);
+        return contests;
     }
 
     /// <summary>
