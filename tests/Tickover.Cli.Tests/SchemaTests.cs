@@ -13,6 +13,8 @@ public sealed class SchemaTests
         { "mixture", "tickover mixture samples/osprey-v8.car.json --rpm 800..6000:2600 --throttle \"2; 20; 70\" --json" },
         { "mixture", "tickover mixture samples/tern-2800.car.json --rpm 2000 --throttle 20 --set barrel.mainJet=140 --json" },
         { "explain", "tickover explain samples/gannet-1500.car.json --rpm 3000 --throttle 30 --json" },
+        { "jets", "tickover jets samples/tern-2800.car.json --shelf samples/shelf.json --json" },
+        { "next", "tickover next samples/tern-2800.car.json --target \"full load=0.85..0.90\" --json" },
     };
 
     [Theory]
