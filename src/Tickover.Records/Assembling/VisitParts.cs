@@ -14,7 +14,8 @@ internal sealed record VisitParts(
     ILookup<Id<Visit>, WorkNote> Notes,
     ILookup<Id<Visit>, SignOff> SignOffs,
     ILookup<Id<Visit>, CautionSeen> Cautions,
-    ILookup<Id<Visit>, Signature> Signatures)
+    ILookup<Id<Visit>, Signature> Signatures,
+    ILookup<Id<Visit>, RoadRun> Runs)
 {
     /// <summary>A visit with its parts.</summary>
     public VisitRecord Of(Id<Visit> visit, VisitRecord record) => record with
@@ -30,6 +31,7 @@ internal sealed record VisitParts(
         SignOffs = Standing(SignOffs[visit]),
         Cautions = Standing(Cautions[visit]),
         Signatures = Standing(Signatures[visit]),
+        Runs = Standing(Runs[visit]),
     };
 
     private static IReadOnlyList<T> Standing<T>(IEnumerable<T> items)

@@ -29,6 +29,8 @@ internal static class ItemLikeness
         Reading r => $"The reading {r.Measure}, {r.Place.Words()}",
         PartLine p => $"The part {p.What}",
         WorkNote n => $"The note \"{n.What}\"",
+        RoadRun r => $"The road log {r.Name}",
+        StockJet s => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"The stock of {s.Part} {s.Size}"),
         Photograph p => $"The photograph \"{p.Caption}\"",
         _ => $"A {RecordKinds.NameOf(item)}",
     };

@@ -98,6 +98,9 @@ internal static class ItemRules
         Owner { Name: "" } => "The owner has no name.",
         SignOff { Check: "", Override: "" } => "Neither a check nor a reason is given.",
         Approval { Asked: "" } => "The question is empty.",
+        RoadRun { Name: "" } => "The run has no name.",
+        RoadRun { Points: [] } => "The run has no points.",
+        StockJet { Count: < 0 or > 10_000 } => "The number on the shelf is not between 0 and 10,000.",
         _ => null,
     };
 }

@@ -54,6 +54,7 @@ internal static class SearchIndex
         PartLine p => [p.What, p.Reference, p.OldPart],
         Photograph p => [p.Caption, .. p.Marks.Select(m => m.Note)],
         Approval a => [a.Asked, a.AnswerWords],
+        RoadRun r => [r.Name],
         _ => [],
     };
 }

@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using Tickover.Workshop.Logs;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Records.Model;
@@ -37,6 +38,7 @@ internal abstract class RecordsContext(DbContextOptions options) : DbContext(opt
         configurationBuilder.Properties<Enum>().HaveConversion<string>();
         configurationBuilder.Properties<Place>().HaveConversion<PlaceConverter>();
         configurationBuilder.Properties<IReadOnlyList<PhotographMark>>().HaveConversion<JsonColumn<IReadOnlyList<PhotographMark>>, JsonColumnComparer<IReadOnlyList<PhotographMark>>>();
+        configurationBuilder.Properties<IReadOnlyList<MixturePoint>>().HaveConversion<JsonColumn<IReadOnlyList<MixturePoint>>, JsonColumnComparer<IReadOnlyList<MixturePoint>>>();
         configurationBuilder.Properties<IReadOnlyDictionary<string, string>>()
             .HaveConversion<JsonColumn<IReadOnlyDictionary<string, string>>, JsonColumnComparer<IReadOnlyDictionary<string, string>>>();
     }
@@ -51,6 +53,8 @@ internal abstract class RecordsContext(DbContextOptions options) : DbContext(opt
 
         modelBuilder.Entity<House>().Property(h => h.OwnAuthorities);
         modelBuilder.Entity<Photograph>().Property(p => p.Marks);
+        modelBuilder.Entity<RoadRun>().Property(r => r.Points);
+        modelBuilder.Entity<StockJet>().HasIndex(s => new { s.Part, s.Size }).IsUnique();
         References(modelBuilder);
         Journal(modelBuilder);
         modelBuilder.Entity<SearchRow>().HasKey(s => new { s.Kind, s.Key });

@@ -91,6 +91,7 @@ public static class DemonstrationLoader
         await AddAsync<PartLine>();
         await AddAsync<Approval>();
         await AddAsync<Photograph>();
+        await AddAsync<RoadRun>();
         return (all, (await record.WorkshopAsync(cancellation)).House);
 
         async Task AddAsync<T>()

@@ -41,6 +41,7 @@ internal static class JournalEndpoints
         nameof(Approval) => BringBackAsync<Approval>(record, fields, desk),
         nameof(Photograph) => BringBackAsync<Photograph>(record, fields, desk),
         nameof(Reading) => BringBackAsync<Reading>(record, fields, desk),
+        nameof(RoadRun) => BringBackAsync<RoadRun>(record, fields, desk),
         nameof(Component) => BringBackAsync<Component>(record, fields, desk),
         _ => Task.FromResult(desk.Refuse("This is nothing that can be brought back here.", $"{Addresses.Of(record.Visit.Id)}/journal")),
     };

@@ -56,6 +56,7 @@ internal sealed class JournalWords(VisitRecord visit)
         Approval a => a.Asked,
         Photograph { Caption.Length: > 0 } p => p.Caption,
         Component c => c.What,
+        RoadRun r => r.Name,
         Reading r => $"{MeasureCatalogue.Find(r.Measure)?.Label ?? r.Measure}, {r.Place.Words().ToLowerInvariant()}, {r.Typed}",
         _ => "without a name",
     };
@@ -66,6 +67,8 @@ internal sealed class JournalWords(VisitRecord visit)
         "TimeLine" => "Time",
         "Approval" => "Question to the owner",
         "WorkNote" => "Note",
+        "RoadRun" => "Road log",
+        "StockJet" => "Shelf",
         "StageMark" => "Stage",
         "SignOff" => "Check signed",
         "CautionSeen" => "Caution read",

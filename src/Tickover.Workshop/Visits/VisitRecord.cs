@@ -45,6 +45,9 @@ public sealed record VisitRecord
     /// <summary>What was done, changed, left or advised.</summary>
     public IReadOnlyList<WorkNote> Notes { get; init; } = [];
 
+    /// <summary>Road logs of the visit, come down to points.</summary>
+    public IReadOnlyList<RoadRun> Runs { get; init; } = [];
+
     /// <summary>Checks signed and gates overridden, in the order they were kept.</summary>
     public IReadOnlyList<SignOff> SignOffs { get; init; } = [];
 

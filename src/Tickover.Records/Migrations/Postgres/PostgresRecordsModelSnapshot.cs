@@ -996,6 +996,64 @@ namespace Tickover.Records.Migrations.Postgres
                     b.ToTable("Reading", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.RoadRun", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<bool>("LeftOut")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Points")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Told")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("Visit")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Visit");
+
+                    b.ToTable("RoadRun", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Workshop.Visits.SignOff", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1156,6 +1214,50 @@ namespace Tickover.Records.Migrations.Postgres
                     b.HasIndex("Visit");
 
                     b.ToTable("StageMark", (string)null);
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.StockJet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("bigint");
+
+                    b.Property<int>("Count")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Part")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("boolean");
+
+                    b.Property<double>("Size")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Part", "Size")
+                        .IsUnique();
+
+                    b.ToTable("StockJet", (string)null);
                 });
 
             modelBuilder.Entity("Tickover.Workshop.Visits.TimeLine", b =>
@@ -1472,6 +1574,15 @@ namespace Tickover.Records.Migrations.Postgres
                         .HasForeignKey("Instrument")
                         .OnDelete(DeleteBehavior.Restrict);
 
+                    b.HasOne("Tickover.Workshop.Visits.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("Visit")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.RoadRun", b =>
+                {
                     b.HasOne("Tickover.Workshop.Visits.Visit", null)
                         .WithMany()
                         .HasForeignKey("Visit")

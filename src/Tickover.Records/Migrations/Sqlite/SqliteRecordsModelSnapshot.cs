@@ -991,6 +991,64 @@ namespace Tickover.Records.Migrations.Sqlite
                     b.ToTable("Reading", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.RoadRun", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("LeftOut")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Points")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Told")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Visit")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Visit");
+
+                    b.ToTable("RoadRun", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Workshop.Visits.SignOff", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1151,6 +1209,50 @@ namespace Tickover.Records.Migrations.Sqlite
                     b.HasIndex("Visit");
 
                     b.ToTable("StageMark", (string)null);
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.StockJet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Count")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Part")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double>("Size")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Part", "Size")
+                        .IsUnique();
+
+                    b.ToTable("StockJet", (string)null);
                 });
 
             modelBuilder.Entity("Tickover.Workshop.Visits.TimeLine", b =>
@@ -1467,6 +1569,15 @@ namespace Tickover.Records.Migrations.Sqlite
                         .HasForeignKey("Instrument")
                         .OnDelete(DeleteBehavior.Restrict);
 
+                    b.HasOne("Tickover.Workshop.Visits.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("Visit")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.RoadRun", b =>
+                {
                     b.HasOne("Tickover.Workshop.Visits.Visit", null)
                         .WithMany()
                         .HasForeignKey("Visit")
