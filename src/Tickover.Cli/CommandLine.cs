@@ -29,6 +29,7 @@ internal static class CommandLine
             new ExplainCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
+            new GasCommand(terminal),
             new ServeCommand(terminal),
             new DemoCommand(terminal),
             new SchemaCommand(terminal),

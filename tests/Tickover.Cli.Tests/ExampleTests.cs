@@ -41,6 +41,7 @@ public sealed class ExampleTests
     [InlineData("import")]
     [InlineData("demo")]
     [InlineData("handover")]
+    [InlineData("gas")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

@@ -15,6 +15,8 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(RecordDocument))]
 [JsonSerializable(typeof(JetsDocument))]
 [JsonSerializable(typeof(NextDocument))]
+[JsonSerializable(typeof(GasLine))]
+[JsonSerializable(typeof(GasTableDocument))]
 internal sealed partial class CommandJson : JsonSerializerContext
 {
     /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>

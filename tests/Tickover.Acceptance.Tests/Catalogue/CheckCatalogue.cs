@@ -15,6 +15,9 @@ public static class CheckCatalogue
         SuctionChecks.Group,
         LipChecks.Group,
         AltitudeChecks.Group,
+        CorrectionChecks.Group,
+        CompositionChecks.Group,
+        ExhaustChecks.Group,
         UnitChecks.Group,
     ];
 
