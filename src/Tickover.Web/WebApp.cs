@@ -5,6 +5,7 @@ using Tickover.Web.Documents;
 using Tickover.Web.Frame;
 using Tickover.Web.Lan;
 using Tickover.Web.Mixture;
+using Tickover.Web.RoadLogs;
 using Tickover.Web.Visits;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
@@ -94,6 +95,7 @@ public static class WebApp
         services.AddSingleton<SurveyCache>();
         services.AddSingleton<BenchDesk>();
         services.AddSingleton<Drawings>();
+        services.AddRoadLogs();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
         services.AddSingleton<IMixtureAdvice, MixtureAdvice>();

@@ -1,4 +1,5 @@
 using Tickover.Web.Frame;
+using Tickover.Web.RoadLogs;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
 using Tickover.Workshop.Visits.Cautions;
@@ -24,6 +25,7 @@ internal static class VisitEndpoints
         visit.MapCautions();
         visit.MapAccount();
         routes.MapPictures();
+        routes.MapRoadLogs();
     }
 
     private static void MapGates(this IEndpointRouteBuilder visit)

@@ -15,6 +15,7 @@ import { followHolds } from "./hold.js";
 import { takePhotographs } from "./photo.js";
 import { followPrints } from "./print.js";
 import { workOffline } from "./offline.js";
+import { followWaits } from "./wait.js";
 
 askAboutFigures();
 followSwaps();
@@ -31,3 +32,4 @@ takePhotographs();
 startSending();
 fillCode();
 workOffline();
+followWaits();
