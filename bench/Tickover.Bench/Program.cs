@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using Tickover.Bench;
+using Tickover.Bench.Fit;
 using Tickover.Bench.Peer;
 using Tickover.Bench.Shopfloor;
 
@@ -10,6 +11,9 @@ return args switch
     ["accuracy"] => AccuracyStudy.Run(),
     ["paper", var samples] => PaperStudy.Run(samples, output: null),
     ["paper", var samples, var output] => PaperStudy.Run(samples, output),
+    ["fit"] => FitStudy.Run(),
+    ["fit", "serve"] => FitStudy.Serve(),
+    ["fit", "ours"] => FitStudy.Ours(),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
@@ -23,6 +27,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | rules | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

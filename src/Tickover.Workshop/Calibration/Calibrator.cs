@@ -48,9 +48,13 @@ public static class Calibrator
         return new CalibrationOutcome(Finish(work, runs, how, (second.Result, weights, noise, second.Deviation), air), []);
     }
 
+    /// <summary>Rows of the first fit: readings by their own noise and what a model usually leaves over, then priors.</summary>
+    internal static double[] RobustRows(CalibrationWork work, double[] values, CancellationToken cancellation) =>
+        work.Rows(values, work.Errors(values, cancellation).Select((e, i) => e / Root(work.Noise[i], FirstDeviation)));
+
     private static LeastSquaresResult Robust(CalibrationWork work, CalibrationSettings how, CancellationToken cancellation) =>
         LeastSquares.Solve(
-            values => work.Rows(values, work.Errors(values, cancellation).Select((e, i) => e / Root(work.Noise[i], FirstDeviation))),
+            values => RobustRows(work, values, cancellation),
             new double[work.Unknowns.Count],
             work.Settings with { HuberLimit = how.HuberLimit, RobustRows = work.Points.Count },
             cancellation);
