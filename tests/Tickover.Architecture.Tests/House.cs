@@ -2,7 +2,7 @@ using System.Reflection;
 
 namespace Tickover.Architecture.Tests;
 
-/// <summary>The five assemblies of the house.</summary>
+/// <summary>The six assemblies of the house.</summary>
 internal static class House
 {
     public static Assembly Physics { get; } = Assembly.Load("Tickover.Physics");
@@ -11,9 +11,11 @@ internal static class House
 
     public static Assembly Reports { get; } = Assembly.Load("Tickover.Reports");
 
+    public static Assembly Instruments { get; } = Assembly.Load("Tickover.Instruments");
+
     public static Assembly Web { get; } = Assembly.Load("Tickover.Web");
 
     public static Assembly Cli { get; } = Assembly.Load("tickover");
 
-    public static IReadOnlyList<Assembly> All { get; } = [Physics, Workshop, Reports, Web, Cli];
+    public static IReadOnlyList<Assembly> All { get; } = [Physics, Workshop, Reports, Instruments, Web, Cli];
 }
