@@ -30,6 +30,17 @@ public sealed class JetDesk(WebAppOptions options) : IDisposable
         }
     }
 
+    /// <summary>The last choice made for a visit, whatever was asked since; null where there is none.</summary>
+    /// <param name="visit">The visit.</param>
+    /// <returns>What came of it.</returns>
+    public JetOutcome? Last(Id<Visit> visit)
+    {
+        lock (_lock)
+        {
+            return _works.Select(w => w.Work).FirstOrDefault(w => w.Visit == visit && w.Outcome?.Advice is not null)?.Outcome;
+        }
+    }
+
     /// <summary>Begins the work on a visit's question unless it is under way or done.</summary>
     /// <param name="record">The visit.</param>
     /// <param name="stock">The shelf.</param>
@@ -45,7 +56,7 @@ public sealed class JetDesk(WebAppOptions options) : IDisposable
                 return known;
             }
 
-            var work = new JetWork(options.Clock.GetUtcNow());
+            var work = new JetWork(record.Visit.Id, options.Clock.GetUtcNow());
             _works.AddFirst((question, work));
             while (_works.Count > Kept)
             {

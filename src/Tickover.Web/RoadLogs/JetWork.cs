@@ -1,3 +1,5 @@
+using Tickover.Workshop.Visits;
+
 namespace Tickover.Web.RoadLogs;
 
 /// <summary>A choice of jets under way or done.</summary>
@@ -6,7 +8,10 @@ public sealed class JetWork : IDisposable
     private readonly CancellationTokenSource _stop = new();
     private volatile string _doing = "Waiting for a free hand";
 
-    internal JetWork(DateTimeOffset began) => Began = began;
+    internal JetWork(Id<Visit> visit, DateTimeOffset began) => (Visit, Began) = (visit, began);
+
+    /// <summary>The visit it is for.</summary>
+    public Id<Visit> Visit { get; }
 
     /// <summary>When it began.</summary>
     public DateTimeOffset Began { get; }

@@ -43,6 +43,7 @@ internal static class Addresses
         { Kind: AdvicePlaceKind.Finding, Finding: { } finding } => Of(record.Visit.Id, finding),
         { Kind: AdvicePlaceKind.Parts } => $"{Of(record.Visit.Id)}/papers#parts",
         { Kind: AdvicePlaceKind.Approvals } => $"{Of(record.Visit.Id)}/papers#approvals",
+        { Kind: AdvicePlaceKind.RoadLogs } => $"{Of(record.Visit.Id)}/road-logs",
         { Kind: AdvicePlaceKind.Mixture } => $"/cars/{record.Car.Slug}/mixture",
         { Kind: AdvicePlaceKind.Instruments } => "/workshop/instruments",
         _ => $"{Of(record.Visit.Id)}/brief",

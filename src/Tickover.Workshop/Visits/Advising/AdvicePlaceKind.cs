@@ -26,4 +26,7 @@ public enum AdvicePlaceKind
 
     /// <summary>The instruments.</summary>
     Instruments,
+
+    /// <summary>The road logs and the jets they ask for.</summary>
+    RoadLogs,
 }

@@ -21,7 +21,7 @@ public sealed class MixtureAdviser : IAdviser
             Why = words.Why,
             Evidence = words.Evidence,
             Rank = context.Stage == Stage.Mixture ? AdviceRank.Mixture : AdviceRank.MixtureLater,
-            Place = new AdvicePlace(AdvicePlaceKind.Mixture, Stage.Mixture),
+            Place = new AdvicePlace(words.FromLogs ? AdvicePlaceKind.RoadLogs : AdvicePlaceKind.Mixture, Stage.Mixture),
             Minutes = 30,
         };
     }
