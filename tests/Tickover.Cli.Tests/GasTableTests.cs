@@ -83,6 +83,17 @@ public sealed class GasTableTests
     }
 
     [Fact]
+    public async Task Long_table_is_shown_in_part_and_says_so()
+    {
+        var table = "co,hc,co2,o2\n" + string.Concat(Enumerable.Repeat("2.52,345,13.0,0.63\n", 501));
+
+        var ran = await Ran.OfAsync(table, ["gas", "-"]);
+
+        Assert.Contains("The first 500 of 501 readings", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("501 good", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Junk_never_ends_in_an_exception()
     {
         var random = new Random(20_260_711);

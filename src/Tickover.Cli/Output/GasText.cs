@@ -10,6 +10,7 @@ namespace Tickover.Cli.Output;
 internal sealed class GasText(int width)
 {
     private const double Percent = 100;
+    private const int MostRows = 500; // nobody reads more, and laying out a hundred thousand takes twenty seconds
     private const string Indent = "  ";
 
     /// <summary>One reading.</summary>
@@ -39,7 +40,12 @@ internal sealed class GasText(int width)
         var text = new StringBuilder(TextTable.Text(
             width,
             ["Line\t", "rpm\t", "CO %\t", "HC ppm\t", "CO₂ %\t", "O₂ %\t", "λ\t", "±\t", "Worth", "What is wrong"],
-            accounts.Zip(read.Readings, Row)));
+            accounts.Zip(read.Readings, Row).Take(MostRows)));
+        if (accounts.Count > MostRows)
+        {
+            text.AppendLine(Say($"The first {MostRows} of {accounts.Count} readings; --csv and --json hold them all. All are counted:"));
+        }
+
         text.AppendLine(string.Join(
             ", ",
             Enum.GetValues<GasStanding>().Select(standing => $"{accounts.Count(a => a.Standing == standing)} {GasWords.Of(standing)}")

@@ -18,6 +18,7 @@ public static class CheckCatalogue
         CorrectionChecks.Group,
         CompositionChecks.Group,
         ExhaustChecks.Group,
+        WallFilmChecks.Group,
         UnitChecks.Group,
     ];
 
