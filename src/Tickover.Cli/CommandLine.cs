@@ -27,6 +27,7 @@ internal static class CommandLine
             new CheckCommand(terminal),
             new MixtureCommand(terminal),
             new ExplainCommand(terminal),
+            new FitCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),

@@ -13,7 +13,7 @@ public sealed class ArrowTests
         { "Tickover.Workshop", ["Tickover.Physics"], ["UnitsNet"] },
         { "Tickover.Reports", ["Tickover.Workshop"], ["PDFsharp", "PdfSharp", "QRCoder"] },
         { "Tickover.Instruments", ["Tickover.Workshop"], ["Sep", "UnitsNet"] },
-        { "Tickover.Web", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records"], ["Markdig", "Microsoft.AspNetCore.OpenApi", "QRCoder"] },
+        { "Tickover.Web", ["Tickover.Instruments", "Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records"], ["Markdig", "Microsoft.AspNetCore.OpenApi", "QRCoder"] },
         {
             "Tickover.Records",
             ["Tickover.Workshop"],
@@ -22,7 +22,7 @@ public sealed class ArrowTests
                 "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "CsvHelper",
             ]
         },
-        { "Tickover.Cli", ["Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Instruments", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
+        { "Tickover.Cli", ["Tickover.Instruments", "Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
     };
 
     [Theory]

@@ -18,6 +18,11 @@ internal sealed class Delivery(Terminal terminal)
     /// <param name="command">The command.</param>
     public void AddTo(Command command) => command.Add(_file);
 
+    /// <summary>Whether a file is asked for.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <returns>True with -o.</returns>
+    public bool IsFile(ParseResult parsed) => parsed.GetValue(_file) is not null;
+
     /// <summary>The colours the data may have: a file is read later and elsewhere, whatever this terminal shows.</summary>
     /// <param name="parsed">The command line.</param>
     /// <returns>The colours.</returns>

@@ -1,5 +1,7 @@
+using Tickover.Instruments.Logs;
 using Tickover.Web.Frame;
 using Tickover.Web.Visits;
+using Tickover.Workshop.Logs;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Web.RoadLogs;
@@ -11,6 +13,7 @@ internal static class RoadLogEndpoints
 
     public static void AddRoadLogs(this IServiceCollection services)
     {
+        services.AddSingleton<ILogBook, LogBook>();
         services.AddSingleton<JetDesk>();
         services.AddSingleton<LogIntake>();
     }

@@ -1,0 +1,78 @@
+using System.Globalization;
+using Tickover.Workshop.Cars;
+using Tickover.Workshop.Logs;
+
+namespace Tickover.Instruments.Logs;
+
+/// <summary>Reads a log down to its points: the reader, then the making of points, and the account of both in sentences.</summary>
+public sealed class LogBook : ILogBook
+{
+    private const double RpmPerRadian = 60 / (2 * Math.PI);
+    private static readonly CultureInfo C = CultureInfo.InvariantCulture;
+
+    /// <inheritdoc/>
+    public LogTold Read(Stream log, string name, Car car, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        return Of(LogReader.Read(log, Settings(name, car), null, cancellation), car);
+    }
+
+    /// <summary>What is known beforehand of a log of a car.</summary>
+    /// <param name="name">What the log is called.</param>
+    /// <param name="car">The car as it was.</param>
+    /// <returns>The settings.</returns>
+    public static LogReadingSettings Settings(string name, Car car)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        return new LogReadingSettings
+        {
+            Name = name,
+            PeakPowerRpm = car.Engine.Si("engine.peakPowerSpeed") * RpmPerRadian,
+            BarometerPascals = car.Ambient.Si("ambient.pressure"),
+        };
+    }
+
+    /// <summary>The points of a log that was read, with the account.</summary>
+    /// <param name="reading">What came of reading it.</param>
+    /// <param name="car">The car as it was.</param>
+    /// <returns>Points and sentences, or refusals.</returns>
+    public static LogTold Of(LogReading reading, Car car)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        if (reading.Log is not { } log)
+        {
+            return new LogTold([], [], [reading.Refusal?.ToString() ?? "The log cannot be used."]);
+        }
+
+        var account = LogPoints.Of(log, car);
+        var told = Told(reading, account);
+        return account.Points.Count > 0
+            ? new LogTold(account.Points, told, [])
+            : new LogTold([], told, [$"No stretch of the log stands still long enough to be used: {string.Join(", ", account.LeftAside.Select(a => $"{a.Samples} samples {a.Reason}"))}. Hold each speed for five seconds or longer."]);
+    }
+
+    private static List<string> Told(LogReading reading, LogAccount account)
+    {
+        var used = reading.Columns.Where(c => c.Quantity != LogQuantity.Ignored).Select(c =>
+            $"{c.Column} as {c.Quantity}{(c.Unit is { } unit ? $" in {unit}" : "")}{(c.Bank is { } bank ? string.Create(C, $", bank {bank}") : "")}");
+        var told = new List<string>
+        {
+            $"{reading.Form}. Taken: {string.Join("; ", used)}.",
+            string.Create(C, $"{reading.RowsKept:N0} of {reading.Rows:N0} rows used{Counts(reading.Dropped, "left out")}{Counts(reading.Repairs, "mended")}."),
+            string.Create(C, $"{account.Points.Count} points from {account.Stretches.Count(s => s.IsSteady)} steady stretches; left aside: {string.Join(", ", account.LeftAside.Select(a => $"{a.Samples} samples {a.Reason}"))}."),
+            account.Delay.IsFound
+                ? string.Create(C, $"λ lags by {account.Delay.At(1):0.00} s at the largest flow and {account.Delay.At(0.1):0.00} s at a tenth of it (likeness {account.Delay.Likeness:0.00}).")
+                : string.Create(C, $"The lag of λ does not show; {account.Delay.At(1):0.00} to {account.Delay.At(0.1):0.00} s were taken."),
+        };
+        if (account.Throttle is { } throttle)
+        {
+            told.Add(string.Create(C, $"Throttle: {throttle.Shut:0.##} shut, {throttle.WideOpen:0.##} wide open, found in the log."));
+        }
+
+        told.AddRange(account.Doubts);
+        return told;
+    }
+
+    private static string Counts(IReadOnlyList<LogCount> counts, string what) =>
+        counts.Count == 0 ? "" : $"; {what}: {string.Join(", ", counts.Select(c => string.Create(C, $"{c.Rows} {c.What}")))}";
+}
