@@ -48,7 +48,7 @@ public sealed class LogBook : ILogBook
         var told = Told(reading, account);
         return account.Points.Count > 0
             ? new LogTold(account.Points, told, [])
-            : new LogTold([], told, [$"No stretch of the log stands still long enough to be used: {string.Join(", ", account.LeftAside.Select(a => $"{a.Samples} samples {a.Reason}"))}. Hold each speed for five seconds or longer."]);
+            : new LogTold([], told, [$"No stretch of the log stands still long enough to be used: {string.Join(", ", account.Dropped.Select(a => string.Create(C, $"{a.Seconds:0.#} s {a.Why}")))}. Hold each speed for five seconds or longer."]);
     }
 
     private static List<string> Told(LogReading reading, LogAccount account)
@@ -59,14 +59,14 @@ public sealed class LogBook : ILogBook
         {
             $"{reading.Form}. Taken: {string.Join("; ", used)}.",
             string.Create(C, $"{reading.RowsKept:N0} of {reading.Rows:N0} rows used{Counts(reading.Dropped, "left out")}{Counts(reading.Repairs, "mended")}."),
-            string.Create(C, $"{account.Points.Count} points from {account.Stretches.Count(s => s.IsSteady)} steady stretches; left aside: {string.Join(", ", account.LeftAside.Select(a => $"{a.Samples} samples {a.Reason}"))}."),
-            account.Delay.IsFound
-                ? string.Create(C, $"λ lags by {account.Delay.At(1):0.00} s at the largest flow and {account.Delay.At(0.1):0.00} s at a tenth of it (likeness {account.Delay.Likeness:0.00}).")
-                : string.Create(C, $"The lag of λ does not show; {account.Delay.At(1):0.00} to {account.Delay.At(0.1):0.00} s were taken."),
+            string.Create(C, $"{account.Points.Count} points from {account.Stretches.Count(s => s.Regime is not Regime.TipIn)} steady stretches; left aside: {string.Join(", ", account.Dropped.Select(a => string.Create(C, $"{a.Seconds:0.#} s {a.Why}")))}."),
+            account.Delay.Found
+                ? string.Create(C, $"λ lags by {account.Delay.SlowSeconds:0.00} ±{account.Delay.SlowSigma:0.00} s at little flow and {account.Delay.FastSeconds:0.00} ±{account.Delay.FastSigma:0.00} s at much; found in the log.")
+                : string.Create(C, $"The lag of λ does not show; {account.Delay.FastSeconds:0.00} to {account.Delay.SlowSeconds:0.00} s were taken."),
         };
-        if (account.Throttle is { } throttle)
+        if (account is { ClosedMark: { } closed, WideMark: { } wide })
         {
-            told.Add(string.Create(C, $"Throttle: {throttle.Shut:0.##} shut, {throttle.WideOpen:0.##} wide open, found in the log."));
+            told.Add(string.Create(C, $"Throttle: {closed:0.##} shut, {wide:0.##} wide open, found in the log."));
         }
 
         told.AddRange(account.Doubts);

@@ -1,23 +1,29 @@
 namespace Tickover.Workshop.Logs;
 
-/// <summary>What a log came down to.</summary>
+/// <summary>What a log comes to: points, and everything that was found on the way.</summary>
 public sealed record LogAccount
 {
-    /// <summary>Its points.</summary>
+    /// <summary>The points, in order of time.</summary>
     public required IReadOnlyList<MixturePoint> Points { get; init; }
 
-    /// <summary>Its stretches in order of time.</summary>
+    /// <summary>Stretches in order of time; between them nothing was steady.</summary>
     public required IReadOnlyList<LogStretch> Stretches { get; init; }
 
-    /// <summary>The delay taken off.</summary>
+    /// <summary>The transport delay taken off.</summary>
     public required LogDelay Delay { get; init; }
 
-    /// <summary>Shut and wide open of the throttle channel; null where there is none or it is in degrees.</summary>
-    public required (double Shut, double WideOpen)? Throttle { get; init; }
+    /// <summary>Fast openings, one for each sensor.</summary>
+    public required IReadOnlyList<LogTipIn> TipIns { get; init; }
 
-    /// <summary>What speaks against the log, in plain sentences.</summary>
+    /// <summary>What speaks against the log as a whole, in plain words.</summary>
     public required IReadOnlyList<string> Doubts { get; init; }
 
-    /// <summary>Samples that count for no point, by reason.</summary>
-    public required IReadOnlyList<(string Reason, int Samples)> LeftAside { get; init; }
+    /// <summary>What made no point, and why.</summary>
+    public required IReadOnlyList<LeftOut> Dropped { get; init; }
+
+    /// <summary>Throttle figure with the pedal up, in the log's scale; null where there is no throttle or it is in degrees.</summary>
+    public double? ClosedMark { get; init; }
+
+    /// <summary>Throttle figure wide open, in the log's scale; null likewise.</summary>
+    public double? WideMark { get; init; }
 }

@@ -1,19 +1,34 @@
 namespace Tickover.Workshop.Logs;
 
-/// <summary>How long λ lags behind the engine: some transport that goes with one over the flow of gas, and the sensor's own.</summary>
-/// <param name="FixedSeconds">The part that does not depend on the flow, s.</param>
-/// <param name="AtTenthFlowSeconds">What is added at a tenth of the largest flow of the log, s; it goes with one over the flow.</param>
-/// <param name="IsFound">Whether it was found in the log; else it is what is usual.</param>
-/// <param name="Likeness">Correlation of changes of λ with changes of the throttle at that lag, 0 to 1.</param>
-public sealed record LogDelay(double FixedSeconds, double AtTenthFlowSeconds, bool IsFound, double Likeness)
+/// <summary>From the cylinders to the λ shown: a fixed part for sensor and display, and the gas in the pipe over its flow.</summary>
+public sealed record LogDelay
 {
-    private const double Tenth = 0.1;
+    /// <summary>Fixed part, s.</summary>
+    public required double FixedSeconds { get; init; }
 
-    /// <summary>What is usual where a log does not tell: half a second at cruise, under two at idle (trade reference 6).</summary>
-    public static LogDelay Usual { get; } = new(0.25, 0.6, false, 0);
+    /// <summary>Mass of gas between valves and sensor, kg; over the flow through the engine, kg/s, it is a time.</summary>
+    public required double PipeKilograms { get; init; }
+
+    /// <summary>Delay at the flow of the slowest tenth of the log, s.</summary>
+    public double SlowSeconds { get; init; }
+
+    /// <summary>Delay at the flow of the fastest tenth, s.</summary>
+    public double FastSeconds { get; init; }
+
+    /// <summary>What the slow delay may be off by, s.</summary>
+    public double SlowSigma { get; init; }
+
+    /// <summary>What the fast delay may be off by, s.</summary>
+    public double FastSigma { get; init; }
+
+    /// <summary>Part of what λ leaves unexplained by speed and opening that the delay takes away, 0 to 1.</summary>
+    public double Gain { get; init; }
+
+    /// <summary>Whether it was found in the log; otherwise it is the usual one.</summary>
+    public bool Found { get; init; }
 
     /// <summary>The delay at a flow.</summary>
-    /// <param name="flow">Flow as a part of the largest of the log, above zero.</param>
-    /// <returns>The delay, s.</returns>
-    public double At(double flow) => FixedSeconds + AtTenthFlowSeconds * Tenth / Math.Max(flow, 0.03);
+    /// <param name="airKilogramsPerSecond">Air through the engine, kg/s.</param>
+    /// <returns>Seconds, at most five.</returns>
+    public double At(double airKilogramsPerSecond) => Math.Min(5, FixedSeconds + PipeKilograms / Math.Max(1e-4, airKilogramsPerSecond));
 }

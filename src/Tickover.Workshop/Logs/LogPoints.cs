@@ -1,223 +1,162 @@
-using System.Globalization;
 using Tickover.Workshop.Cars;
 
 namespace Tickover.Workshop.Logs;
 
-/// <summary>Makes points of a log: delay taken off, steady stretches averaged by bank, what speaks against them said. docs/logs.md.</summary>
+/// <summary>Makes a log into points of mixture: delay taken off, steady stretches averaged, regimes named, doubts said. docs/logs.md tells how.</summary>
 public static class LogPoints
 {
-    private const int FewestSamples = 5;
-    private const double PullSeconds = 0.5;               // of a full-load pull that make a point
-    private const double MostSaturated = 0.2;             // of the samples of a stretch
-    private const double Restless = 0.06;                 // standard deviation of ln λ in a steady stretch: it misses beats
-    private const double LeanIdle = 1.08;                 // an idle that lean does not run evenly
-    private const double BanksApart = 0.06;               // ln λ
+    private const double FewestFinite = 0.6;             // of a stretch's cells must have a λ
+    private const double Saturated = 0.5;                // of them at the sensor's end: no point
+    private const double PartlySaturated = 0.05;
+    private const double BeforeTipIn = 1.5;               // s
+    private const double AfterTipIn = 6.5;                // s
 
     /// <summary>Makes the points.</summary>
     /// <param name="log">The log.</param>
-    /// <param name="car">The car as it was.</param>
+    /// <param name="car">The car, with what was fitted when the log was taken.</param>
     /// <param name="settings">How; null for the defaults.</param>
-    /// <returns>The points with how they came about.</returns>
-    public static LogAccount Of(RoadLog log, Car car, LogSettings? settings = null)
+    /// <param name="cancellation">Stops the work.</param>
+    /// <returns>The account.</returns>
+    public static LogAccount Of(RoadLog log, Car car, LogPointSettings? settings = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(car);
-        var how = settings ?? new LogSettings();
-        var track = new LogTrack(log, car, how);
-        var cut = new LogRegimes(track).Cut().ToList();
-        var aside = new Dictionary<string, int>(StringComparer.Ordinal);
-        var points = new List<MixturePoint>();
-        var delays = log.Lambdas.Select(c => DelayFinder.Of(track, c)).ToList();
-        foreach (var (from, to, regime, steady) in cut)
+        var view = new LogView(log, car, settings ?? new LogPointSettings());
+        var delay = view.Settings.Delay ?? new DelaySearch(view.Grid, view.Air, view.Marks.Degrees, view.Usable).Find();
+        cancellation.ThrowIfCancellationRequested();
+        var aligned = view.Grid.Lambdas.Select(l => Aligned(view, l, delay)).ToArray();
+        var finder = new StretchFinder(view);
+        var tipIns = finder.TipIns();
+        var steady = finder.Steady().ToArray();
+        cancellation.ThrowIfCancellationRequested();
+        var leftOut = new Dictionary<string, double>(StringComparer.Ordinal);
+        var points = Points(view, steady, aligned, leftOut);
+        TimeLeftOut(view, steady, leftOut);
+        return new LogAccount
         {
-            if (!steady)
-            {
-                Aside(aside, regime is Regime.TipIn ? "fast opening" : regime is Regime.Overrun ? "overrun" : "speed or throttle moving", to - from + 1);
-                continue;
-            }
+            Points = PointDoubts.On(points),
+            Stretches = Stretches(view, steady, tipIns),
+            Delay = delay,
+            TipIns = [.. tipIns.SelectMany(t => Windows(view, t, aligned))],
+            Doubts = [.. log.Doubts, .. LogDoubts.Of(view, delay, points)],
+            Dropped = [.. leftOut.Select(l => new LeftOut(l.Key, Math.Round(l.Value, 1)))],
+            ClosedMark = double.IsFinite(view.Marks.Closed) ? view.Marks.Closed : null,
+            WideMark = double.IsFinite(view.Marks.Wide) ? view.Marks.Wide : null,
+        };
+    }
 
-            for (var c = 0; c < log.Lambdas.Count; c++)
+    // λ shown later by the delay belongs to now.
+    private static double[] Aligned(LogView view, double[] lambda, LogDelay delay)
+    {
+        var aligned = new double[lambda.Length];
+        var later = PipeClock.Arrivals(view.Air, view.Grid.Step, delay.PipeKilograms);
+        for (var i = 0; i < aligned.Length; i++)
+        {
+            aligned[i] = LogGrid.Between(lambda, i + later[i] + delay.FixedSeconds / view.Grid.Step);
+        }
+
+        return aligned;
+    }
+
+    private static List<MixturePoint> Points(LogView view, StretchFinder.Cells[] steady, double[][] aligned, Dictionary<string, double> leftOut)
+    {
+        var points = new List<MixturePoint>();
+        foreach (var stretch in steady)
+        {
+            for (var c = 0; c < aligned.Length; c++)
             {
-                if (Point(track, log.Lambdas[c], delays[c], (from, to, regime), how, aside) is { } point)
+                if (Point(view, stretch, view.Log.Lambdas[c], aligned[c], leftOut) is { } point)
                 {
                     points.Add(point);
                 }
             }
         }
 
-        return new LogAccount
-        {
-            Points = points,
-            Stretches = [.. cut.Select(s => new LogStretch(log.Seconds[s.From], log.Seconds[s.To], s.Regime, s.IsSteady))],
-            Delay = delays.Count > 0 ? delays[0] : LogDelay.Usual,
-            Throttle = track.Marks,
-            Doubts = Doubts(log, car, track, points, delays),
-            LeftAside = [.. aside.Select(a => (a.Key, a.Value))],
-        };
+        return points;
     }
 
-    private static MixturePoint? Point(
-        LogTrack track, LambdaChannel channel, LogDelay delay, (int From, int To, Regime Regime) stretch, LogSettings how, Dictionary<string, int> aside)
+    private static MixturePoint? Point(LogView view, StretchFinder.Cells stretch, LambdaChannel channel, double[] aligned, Dictionary<string, double> leftOut)
     {
-        var log = track.Log;
-        var pull = stretch.Regime == Regime.FullLoad && Math.Abs(log.SpeedRpm[stretch.To] - log.SpeedRpm[stretch.From]) > 200;
-        var begin = log.Seconds[stretch.From] + (pull ? 0 : how.SettlingSeconds);
-        var seconds = log.Seconds[stretch.To] - begin;
-        var all = stretch.To - stretch.From + 1;
-        if (seconds < (pull ? PullSeconds : how.ShortestSeconds - how.SettlingSeconds))
+        var seconds = (stretch.To - stretch.From) * view.Grid.Step;
+        var values = aligned[stretch.From..stretch.To].Where(double.IsFinite).ToList();
+        if (values.Count < FewestFinite * (stretch.To - stretch.From))
         {
-            return Left(aside, "steady for too short a time", all);
+            Add(leftOut, "steady, but no figure of the λ sensor", seconds);
+            return null;
         }
 
-        if (IsCold(log, stretch.From, how))
+        var atEnd = (double)values.Count(v => v >= channel.LeanLimit || v <= channel.RichLimit) / values.Count;
+        if (atEnd > Saturated)
         {
-            return Left(aside, "engine cold", all);
+            Add(leftOut, "steady, but the λ sensor was at its end", seconds);
+            return null;
         }
 
-        var (values, saturated) = Values(track, channel, delay, (begin, stretch.From, stretch.To));
-        if (values.Count < FewestSamples || saturated > MostSaturated * (values.Count + saturated))
-        {
-            return Left(aside, saturated > 0 ? "sensor at the end of its range" : "no λ", all);
-        }
-
-        var mean = values.Average();
-        var deviation = Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / Math.Max(1, values.Count - 1));
-        var error = deviation / Math.Sqrt(Math.Max(1, Independent(values, mean)));
-        var lambda = Math.Exp(mean);
+        var mean = LambdaMean.Of(values, view.Grid.Step);
+        var moment = view.Mean(stretch.From, stretch.To);
         return new MixturePoint
         {
             Bank = channel.Bank,
             Regime = stretch.Regime,
-            SpeedRpm = Mean(log.SpeedRpm, stretch.From, stretch.To)!.Value,
-            ThrottleDegrees = Opening(track, stretch.From, stretch.To),
-            ManifoldPascals = log.ManifoldPascals is { } map ? Mean(map, stretch.From, stretch.To) : null,
-            Lambda = lambda,
-            LambdaSigma = lambda * Math.Sqrt(error * error + how.SensorNoise * how.SensorNoise * (stretch.Regime == Regime.Idle ? 2.5 : 1)),
-            Count = values.Count,
-            StartSeconds = begin,
+            SpeedRpm = moment.SpeedRpm,
+            ThrottleDegrees = double.IsFinite(moment.Degrees) ? moment.Degrees : null,
+            ManifoldPascals = double.IsFinite(moment.ManifoldPascals) ? moment.ManifoldPascals : null,
+            Lambda = mean.Mean,
+            LambdaSigma = Math.Sqrt(mean.Error * mean.Error + view.Settings.SensorSigma * view.Settings.SensorSigma),
+            Count = mean.Count,
+            StartSeconds = stretch.From * view.Grid.Step,
             Seconds = seconds,
-            Doubts = PointDoubts(stretch.Regime, lambda, deviation),
+            Doubts = PointDoubts.Of(stretch.Regime, mean, atEnd > PartlySaturated, view, stretch.From, stretch.To),
         };
     }
 
-    private static bool IsCold(RoadLog log, int sample, LogSettings how) => log.CoolantKelvins is { } coolant && coolant[sample] < how.ColdKelvins;
-
-    private static double? Opening(LogTrack track, int from, int to) => track.Degrees is { } degrees
-        ? Math.Max(0, degrees[from..(to + 1)].Where(double.IsFinite).DefaultIfEmpty(0).Average())
-        : null;
-
-    // λ that left the engine while the stretch lasted: read later by the delay at that flow.
-    private static (List<double> Values, int Saturated) Values(LogTrack track, LambdaChannel channel, LogDelay delay, (double Begin, int From, int To) stretch)
+    private static void TimeLeftOut(LogView view, StretchFinder.Cells[] steady, Dictionary<string, double> leftOut)
     {
-        var (values, saturated, log) = (new List<double>(), 0, track.Log);
-        var at = stretch.From;
-        for (var i = stretch.From; i <= stretch.To; i++)
+        var used = new bool[view.Grid.Count];
+        foreach (var stretch in steady)
         {
-            if (log.Seconds[i] < stretch.Begin)
-            {
-                continue;
-            }
+            Array.Fill(used, true, stretch.From, stretch.To - stretch.From);
+        }
 
-            var seen = log.Seconds[i] + delay.At(track.Flow[i]);
-            while (at + 1 < log.Count && log.Seconds[at] < seen)
+        for (var i = 0; i < used.Length; i++)
+        {
+            if (!used[i])
             {
-                at++;
-            }
-
-            var lambda = channel.Lambda[at];
-            if (lambda >= channel.LeanLimit || lambda <= channel.RichLimit)
-            {
-                saturated++;
-            }
-            else if (float.IsFinite(lambda) && lambda > 0.4f)
-            {
-                values.Add(Math.Log(lambda));
+                Add(leftOut, !view.Runs(i) ? "engine not running, or a gap" : view.IsCold(i) ? "engine cold" : "not steady, or just after a change", view.Grid.Step);
             }
         }
-
-        return (values, saturated);
     }
 
-    // Readings that follow each other closely are not as many proofs: by the correlation of neighbours.
-    private static double Independent(List<double> values, double mean)
-    {
-        var (own, next) = (0.0, 0.0);
-        for (var i = 0; i < values.Count; i++)
-        {
-            own += (values[i] - mean) * (values[i] - mean);
-            next += i > 0 ? (values[i] - mean) * (values[i - 1] - mean) : 0;
-        }
+    private static void Add(Dictionary<string, double> leftOut, string why, double seconds) => leftOut[why] = leftOut.GetValueOrDefault(why) + seconds;
 
-        var r = own > 0 ? Math.Clamp(next / own, 0, 0.98) : 0;
-        return values.Count * (1 - r) / (1 + r);
+    private static List<LogStretch> Stretches(LogView view, StretchFinder.Cells[] steady, List<int> tipIns)
+    {
+        var step = view.Grid.Step;
+        return
+        [
+            .. steady.Select(s => new LogStretch(s.From * step, s.To * step, s.Regime))
+                .Concat(tipIns.Select(t => new LogStretch(t * step, t * step + 2.5, Regime.TipIn)))
+                .OrderBy(s => s.StartSeconds),
+        ];
     }
 
-    private static List<string> PointDoubts(Regime regime, double lambda, double deviation)
+    private static IEnumerable<LogTipIn> Windows(LogView view, int start, double[][] aligned)
     {
-        var doubts = new List<string>();
-        if (deviation > Restless)
+        var step = view.Grid.Step;
+        var from = Math.Max(0, start - (int)(BeforeTipIn / step));
+        var to = Math.Min(view.Grid.Count, start + (int)(AfterTipIn / step));
+        for (var c = 0; c < aligned.Length; c++)
         {
-            doubts.Add("λ jumps about while speed and throttle stand still: a missed beat shows as lean");
-        }
-
-        if (regime == Regime.Idle && lambda > LeanIdle)
-        {
-            doubts.Add("an idle this lean would not run evenly: look for an exhaust leak or a missing cylinder first");
-        }
-
-        return doubts;
-    }
-
-    private static List<string> Doubts(RoadLog log, Car car, LogTrack track, List<MixturePoint> points, List<LogDelay> delays)
-    {
-        var c = CultureInfo.InvariantCulture;
-        var doubts = new List<string>(log.Doubts);
-        var banks = car.Banks.Max();
-        if (banks > 1 && log.Lambdas.Count == 1)
-        {
-            doubts.Add(log.Lambdas[0].Bank is { } bank
-                ? string.Create(c, $"Only bank {bank} was measured; the other may differ. Swap the sensor over for one run.")
-                : "One probe for both banks: a lean and a rich bank look right together. Measure each bank once.");
-        }
-
-        if (delays.Count > 0 && !delays[0].IsFound)
-        {
-            doubts.Add("The sensor's delay does not show in the log; what is usual was taken. Three quick snaps of the throttle would show it.");
-        }
-
-        if (track.Marks is { } marks && !double.IsFinite(marks.WideOpen - marks.Shut))
-        {
-            doubts.Add("The throttle channel says nothing.");
-        }
-
-        var apart = points.Where(p => p.Bank is not null).GroupBy(p => (p.StartSeconds, p.Regime)).Where(g => g.Count() > 1).Select(g => Math.Log(g.Max(p => p.Lambda) / g.Min(p => p.Lambda))).ToList();
-        if (apart.Count > 2 && apart.Average() > BanksApart)
-        {
-            doubts.Add(string.Create(c, $"The banks differ by {100 * apart.Average():0} % everywhere: swap the sensors side to side before any jet."));
-        }
-
-        return doubts;
-    }
-
-    private static double? Mean(IReadOnlyList<float> values, int from, int to)
-    {
-        var (sum, count) = (0.0, 0);
-        for (var i = from; i <= to; i++)
-        {
-            if (float.IsFinite(values[i]))
+            var lambda = aligned[c];
+            var rows = Enumerable.Range(from, to - from).Where(i => double.IsFinite(lambda[i]) && view.Runs(i)).ToArray();
+            yield return new LogTipIn(start * step, view.Log.Lambdas[c].Bank, new TipInTrace
             {
-                (sum, count) = (sum + values[i], count + 1);
-            }
+                Seconds = [.. rows.Select(i => i * step)],
+                ThrottleDegrees = [.. rows.Select(i => view.Marks.Degrees![i])],
+                SpeedRpm = [.. rows.Select(i => view.Grid.SpeedRpm[i])],
+                Lambda = [.. rows.Select(i => lambda[i])],
+                DelaySeconds = 0,
+            });
         }
-
-        return count > 0 ? sum / count : null;
     }
-
-    private static MixturePoint? Left(Dictionary<string, int> aside, string reason, int samples)
-    {
-        Aside(aside, reason, samples);
-        return null;
-    }
-
-    private static void Aside(Dictionary<string, int> aside, string reason, int samples) => aside[reason] = aside.GetValueOrDefault(reason) + samples;
 }

@@ -1,8 +1,7 @@
 namespace Tickover.Workshop.Logs;
 
-/// <summary>A part of a log with one regime.</summary>
-/// <param name="StartSeconds">Its start, s.</param>
-/// <param name="EndSeconds">Its end, s.</param>
-/// <param name="Regime">What the engine was doing.</param>
-/// <param name="IsSteady">Whether speed and opening stood still long enough for a point.</param>
-public sealed record LogStretch(double StartSeconds, double EndSeconds, Regime Regime, bool IsSteady);
+/// <summary>A part of a log in which the engine did one thing.</summary>
+/// <param name="StartSeconds">Start from the first sample, s.</param>
+/// <param name="EndSeconds">End, s.</param>
+/// <param name="Regime">What it did.</param>
+public sealed record LogStretch(double StartSeconds, double EndSeconds, Regime Regime);
