@@ -2,6 +2,7 @@ using BenchmarkDotNet.Running;
 using Tickover.Bench;
 using Tickover.Bench.Fit;
 using Tickover.Bench.Peer;
+using Tickover.Bench.Road;
 using Tickover.Bench.Shopfloor;
 
 return args switch
@@ -14,6 +15,7 @@ return args switch
     ["fit"] => FitStudy.Run(),
     ["fit", "serve"] => FitStudy.Serve(),
     ["fit", "ours"] => FitStudy.Ours(),
+    ["study", .. var words] => StudyCommand.Run(words),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
@@ -27,6 +29,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | study [--cars N] [--seed N] [--habit-only] [--samples] | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }
