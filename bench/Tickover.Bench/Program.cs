@@ -15,6 +15,9 @@ return args switch
     ["fit"] => FitStudy.Run(),
     ["fit", "serve"] => FitStudy.Serve(),
     ["fit", "ours"] => FitStudy.Ours(),
+    ["samplelogs"] => SampleLogs.Write(Path.Combine(Samples.Root, "samples")),
+    ["readlog"] => LogSpeed.Run(100),
+    ["readlog", var megabytes] => LogSpeed.Run(int.Parse(megabytes, System.Globalization.CultureInfo.InvariantCulture)),
     ["study", .. var words] => StudyCommand.Run(words),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
@@ -29,6 +32,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | study [--cars N] [--seed N] [--habit-only] [--samples] | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

@@ -15,6 +15,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(RecordDocument))]
 [JsonSerializable(typeof(JetsDocument))]
 [JsonSerializable(typeof(NextDocument))]
+[JsonSerializable(typeof(LogDocument))]
 [JsonSerializable(typeof(GasLine))]
 [JsonSerializable(typeof(GasTableDocument))]
 internal sealed partial class CommandJson : JsonSerializerContext

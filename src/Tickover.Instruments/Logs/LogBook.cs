@@ -47,9 +47,13 @@ public sealed class LogBook : ILogBook
         var account = LogPoints.Of(log, car);
         var told = Told(reading, account);
         return account.Points.Count > 0
-            ? new LogTold(account.Points, told, [])
+            ? new LogTold(InOneBank(account.Points, car), told, [])
             : new LogTold([], told, [$"No stretch of the log stands still long enough to be used: {string.Join(", ", account.Dropped.Select(a => string.Create(C, $"{a.Seconds:0.#} s {a.Why}")))}. Hold each speed for five seconds or longer."]);
     }
+
+    // On an engine of one bank, left and right are two probes in one exhaust, or its two halves.
+    private static IReadOnlyList<MixturePoint> InOneBank(IReadOnlyList<MixturePoint> points, Car car) =>
+        car.Banks.Max() > 1 ? points : [.. points.Select(p => p with { Bank = null })];
 
     private static List<string> Told(LogReading reading, LogAccount account)
     {

@@ -47,7 +47,7 @@ internal sealed class LogView
 
     internal bool Usable(int i) => Runs(i) && !IsCold(i);
 
-    internal Regime RegimeOf(in LogMoment moment) => RegimeNaming.Of(moment, Settings.StopDegrees, WideDegrees, Barometer);
+    internal Regime RegimeOf(in LogMoment moment) => RegimeNaming.Of(moment, Settings.StopDegrees, Barometer);
 
     /// <summary>The mean moment over cells.</summary>
     internal LogMoment Mean(int from, int to)

@@ -6,7 +6,7 @@ internal static class RegimeNaming
     private const double AtStop = 1.2;                   // degrees over the stop
     private const double ProgressionEnds = 14;           // degrees
     private const double ChangeoverEnds = 20;
-    private const double FullLoadBegins = 0.72;          // of wide open
+    private const double FullLoadBegins = 48;            // degrees, as the targets have it; one barrel a cylinder comes near the barometer far earlier
     private const double NearBarometer = 0.93;
     private const double FastestIdle = 1400;             // rpm
     private const double Rolling = 2;                    // m/s
@@ -14,7 +14,7 @@ internal static class RegimeNaming
     private const double ProgressionPressure = 0.60;
     private const double ChangeoverPressure = 0.68;
 
-    internal static Regime Of(in LogMoment at, double stop, double wide, double barometer)
+    internal static Regime Of(in LogMoment at, double stop, double barometer)
     {
         if (!double.IsFinite(at.Degrees))
         {
@@ -26,7 +26,7 @@ internal static class RegimeNaming
             return IsIdle(at) ? Regime.Idle : Regime.Overrun;
         }
 
-        if (at.Degrees >= FullLoadBegins * wide || (at.ManifoldPascals > NearBarometer * barometer && at.Degrees > ChangeoverEnds))
+        if (at.Degrees >= FullLoadBegins)
         {
             return Regime.FullLoad;
         }

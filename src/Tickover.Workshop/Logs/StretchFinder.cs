@@ -11,6 +11,7 @@ internal sealed class StretchFinder(LogView view)
     private const double PascalsApart = 4000;
     private const double ShortestPull = 0.5;             // s
     private const double Settling = 1.0;                 // s after a change: fuel film on the walls (common practice)
+    private const double OverrunSettling = 2.5;          // s: air in the pipe and the film dried out
     private const double PullSettling = 0.4;
     private const double FastOpening = 10;               // degrees within
     private const double OpeningTime = 0.5;              // s
@@ -52,7 +53,7 @@ internal sealed class StretchFinder(LogView view)
     /// <summary>Steady stretches and pieces of pulls, in order.</summary>
     internal IEnumerable<Cells> Steady()
     {
-        var (at, settled) = (0, false);
+        var (at, settled, lastOverrun) = (0, false, int.MinValue / 2);
         while (at < _grid.Count)
         {
             if (!view.Usable(at))
@@ -63,17 +64,20 @@ internal sealed class StretchFinder(LogView view)
 
             var regime = view.RegimeOf(view.At(at));
             var full = regime is Regime.FullLoad or Regime.Overrun;
+            var afterOverrun = at - lastOverrun <= CellsIn(OverrunSettling);
             var (end, whole) = Grow(at, regime);
-            var from = settled ? at : at + CellsIn(full ? PullSettling : Settling);
+            var from = settled ? at : at + CellsIn(full ? PullSettling : afterOverrun ? OverrunSettling : Settling);
             if ((end - from) * _grid.Step >= (full ? ShortestPull : view.Settings.ShortestSeconds) - _grid.Step / 2)
             {
                 yield return new Cells(from, end, view.RegimeOf(view.Mean(from, end)));
-                (at, settled) = (end, whole || full);
+                (at, settled) = (end, whole || regime is Regime.FullLoad);
             }
             else
             {
                 (at, settled) = (at + 1, false);
             }
+
+            lastOverrun = regime is Regime.Overrun ? at : lastOverrun;
         }
     }
 
