@@ -28,6 +28,7 @@ internal static class CommandLine
             new MixtureCommand(terminal),
             new ExplainCommand(terminal),
             new FitCommand(terminal),
+            new LogCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),

@@ -42,6 +42,7 @@ public sealed class ExampleTests
     [InlineData("demo")]
     [InlineData("handover")]
     [InlineData("gas")]
+    [InlineData("log")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

@@ -33,11 +33,14 @@ public static class JetChooser
         JetProposal Full(JetSet set, JetCandidates from, int most) =>
             Proposal(car, search.Polish(set, from, most, cancellation), (ground, forecast, how.Shelf), cancellation);
         var least = Least(shelved.Kept, shelved.All);
+        var ordered = Full(sold.All.Best.Set!, sizes, JetParts.All.Count + 1);
+        var shelf = how.Shelf is null ? null : Full(shelved.All.Best.Set!, stock, JetParts.All.Count + 1);
         return new JetAdvice
         {
             Now = Proposal(car, JetSet.Fitted(car), (ground, forecast, how.Shelf), cancellation),
-            IfOrdered = Full(sold.All.Best.Set!, sizes, JetParts.All.Count + 1),
-            FromShelf = how.Shelf is null ? null : Full(shelved.All.Best.Set!, stock, JetParts.All.Count + 1),
+            // What lies on the shelf can be ordered too.
+            IfOrdered = shelf is not null && shelf.Cost < ordered.Cost ? shelf : ordered,
+            FromShelf = shelf,
             LeastEffort = Full(least, stock, search.Changed(least)),
             Tried = sold.Tried + (how.Shelf is null ? 0 : shelved.Tried),
             QuickReckoning = Quick(ground, forecast, car, sold.All.Best.Set!, cancellation),

@@ -7,6 +7,8 @@ namespace Tickover.Workshop.JetChoice;
 public static class NextReadings
 {
     private const double SensorNoise = 0.015;             // of λ, averaged over a held speed; common practice ±0.01 to 0.02
+    private const double RichestRead = 0.68;              // what a wideband sensor shows, and an engine runs on: common practice
+    private const double LeanestRead = 1.30;
     private const double SpeedApart = 0.15;               // of the logarithm of the speed: nearer, two readings are one
     private const double OpeningApart = 4;                // degrees
 
@@ -30,7 +32,8 @@ public static class NextReadings
         var open = ground.Cells.Select((q, i) => doubt[i] * together.Covariance[q, q]).Sum();
         var size = ground.Weights.Count;
         var found = new List<NextReading>();
-        foreach (var place in Enumerable.Range(0, cars.Length).SelectMany(c => ground.Cells.Select(p => c * size + p)))
+        foreach (var place in Enumerable.Range(0, cars.Length).SelectMany(c => ground.Cells.Select(p => c * size + p))
+            .Where(p => Math.Exp(together.LogLambda[p]) is > RichestRead and < LeanestRead))
         {
             var variance = together.Covariance[place, place];
             var taken = ground.Cells.Select((q, i) => doubt[i] * together.Covariance[place, q] * together.Covariance[place, q]).Sum() / (variance + SensorNoise * SensorNoise);

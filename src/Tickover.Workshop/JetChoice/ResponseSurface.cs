@@ -5,7 +5,7 @@ namespace Tickover.Workshop.JetChoice;
 
 /// <summary>
 /// The mixture at every point that counts as a quadratic of the sizes, for one choke and tube: so that a hundred thousand sets cost as much as
-/// a score of maps. docs/jet-choice.md (2). What it leaves out is shown by computing the sets chosen in full.
+/// a score of maps. docs/jet-choice.md. What it leaves out is shown by computing the sets chosen in full.
 /// </summary>
 internal sealed class ResponseSurface
 {

@@ -5,7 +5,7 @@ namespace Tickover.Workshop.JetChoice;
 /// <summary>How much each point of the map counts: how a road car is driven. All assumed; a workshop that knows better says so by its targets.</summary>
 /// <remarks>
 /// Idle a tenth; a steady road load, rising with the square of the speed, nearly half; twice that load, for hills and gentle acceleration, a fifth;
-/// wide open a quarter. docs/jet-choice.md (4).
+/// wide open a quarter. docs/jet-choice.md.
 /// </remarks>
 public static class RoadUse
 {

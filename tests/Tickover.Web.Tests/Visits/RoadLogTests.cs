@@ -1,0 +1,100 @@
+using System.Net;
+using Tickover.Workshop.Visits;
+
+namespace Tickover.Web.Tests.Visits;
+
+/// <summary>Road logs on the page of a visit, and the jets chosen from them, as a browser without script uses them.</summary>
+public sealed class RoadLogTests
+{
+    private static readonly string Sample = Path.Combine(Repository.Root, "samples", "tern-road.csv");
+
+    [Fact]
+    public async Task A_log_dropped_on_a_car_is_kept_as_points_and_jets_are_chosen_from_it()
+    {
+        await using var app = await TestApp.StartAsync();
+        var (here, visit) = await BeginAsync(app);
+
+        using var kept = await DropAsync(app, here, "tern-road.csv", await File.ReadAllBytesAsync(Sample));
+        Assert.Equal(HttpStatusCode.Found, kept.StatusCode);
+        var run = Assert.Single((await app.Record.VisitAsync(visit))!.Runs);
+        Assert.Equal("tern-road.csv", run.Name);
+        Assert.True(run.Points.Count > 20, $"{run.Points.Count} points");
+        Assert.Contains("decimal point", run.Told, StringComparison.Ordinal);
+
+        using var begun = await app.PostFormAsync(here, $"{here}/choose");
+        Assert.Equal(here, begun.Headers.Location!.ToString());
+        var page = await ChosenAsync(app, here);
+        Assert.Contains("Least effort", page, StringComparison.Ordinal);
+        Assert.Contains("What to read next", page, StringComparison.Ordinal);
+        Assert.Contains("Trial card", (await app.PageAsync($"{here}/trial-card")).Body!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("empty.csv", "")]
+    [InlineData("prose.csv", "The car ran well\nand came back.\n")]
+    [InlineData("cold.csv", "time,rpm\n0,900\n1,900\n2,900\n")]
+    public async Task A_file_that_is_no_log_is_refused_in_words_and_nothing_is_kept(string name, string text)
+    {
+        await using var app = await TestApp.StartAsync();
+        var (here, visit) = await BeginAsync(app);
+
+        using var refused = await DropAsync(app, here, name, System.Text.Encoding.UTF8.GetBytes(text));
+
+        Assert.InRange((int)refused.StatusCode, 400, 499);
+        Assert.Empty((await app.Record.VisitAsync(visit))!.Runs);
+    }
+
+    [Fact]
+    public async Task The_shelf_is_counted_once_a_size()
+    {
+        await using var app = await TestApp.StartAsync();
+        await BeginAsync(app);
+
+        using var first = await app.PostFormAsync("/shelf", "/shelf", ("part", "mainJet"), ("size", "135"), ("count", "4"));
+        using var again = await app.PostFormAsync("/shelf", "/shelf", ("part", "mainJet"), ("size", "135"), ("count", "6"));
+        using var wrong = await app.PostFormAsync("/shelf", "/shelf", ("part", "mainJet"), ("size", "big"), ("count", "6"));
+
+        Assert.Equal(HttpStatusCode.Found, again.StatusCode);
+        Assert.InRange((int)wrong.StatusCode, 400, 499);
+        Assert.Equal(6, Assert.Single(await app.Record.AllAsync<StockJet>()).Count);
+    }
+
+    private static async Task<(string Here, Id<Visit> Visit)> BeginAsync(TestApp app)
+    {
+        using var loaded = await app.PostFormAsync("/begin", "/begin/demonstration");
+        var visit = (await app.Record.OpenVisitsAsync()).First(v => v.Car.Name is "Larkfield Tern 2800").Visit.Id;
+        return ($"/visits/{visit}/road-logs", visit);
+    }
+
+    private static async Task<HttpResponseMessage> DropAsync(TestApp app, string here, string name, byte[] content)
+    {
+        var page = await app.PageAsync(here);
+        var form = page.Forms.First(f => f.QuerySelector("input[type=file]") is not null);
+        using var request = new HttpRequestMessage(HttpMethod.Post, here);
+        var fields = new MultipartFormDataContent();
+        foreach (var input in form.QuerySelectorAll("input[name]:not([type=file])"))
+        {
+            fields.Add(new StringContent(input.GetAttribute("value") ?? ""), input.GetAttribute("name")!);
+        }
+
+        fields.Add(new ByteArrayContent(content), "file", name);
+        request.Content = fields;
+        return await app.SendAsync(request);
+    }
+
+    private static async Task<string> ChosenAsync(TestApp app, string here)
+    {
+        for (var k = 0; k < 600; k++)
+        {
+            var page = await app.PageAsync(here);
+            if (page.QuerySelector("[data-wait]") is null)
+            {
+                return page.Body!.TextContent;
+            }
+
+            await Task.Delay(200);
+        }
+
+        throw new TimeoutException("the choice of jets did not end");
+    }
+}
