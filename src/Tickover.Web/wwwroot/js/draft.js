@@ -53,14 +53,11 @@ function restoreAll() {
  * @param {HTMLFormElement} form
  */
 function restore(form) {
-  const kept = read(keyOf(form));
-  const refused = draftedIn(form).filter((f) => f.getAttribute("aria-invalid") === "true");
-  if (refused.length > 0) {
-    // The page shows what was just sent and refused: newer than any draft, and a draft itself until it is right.
-    const typed = Object.fromEntries(refused.map((f) => [nameOf(f), valueOf(f)]));
-    quietly(() => localStorage.setItem(keyOf(form), JSON.stringify({ made: madeFrom(form), typed })));
+  if (draftedIn(form).some((f) => f.getAttribute("aria-invalid") === "true")) {
+    follow(form);
     return;
   }
+  const kept = read(keyOf(form));
   if (kept === null || kept.made !== madeFrom(form)) {
     forgetDraft(form);
     return;
@@ -72,6 +69,17 @@ function restore(form) {
       field.closest("details")?.setAttribute("open", "");
     }
   }
+}
+
+/**
+ * The page shows what was just sent and refused, which is newer than the draft: the draft takes its fields from there.
+ * @param {HTMLFormElement} form
+ */
+function follow(form) {
+  const kept = read(keyOf(form));
+  const names = new Set(kept?.made === madeFrom(form) ? Object.keys(kept.typed) : []);
+  const typed = draftedIn(form).filter((f) => names.has(nameOf(f)) || f.getAttribute("aria-invalid") === "true");
+  quietly(() => localStorage.setItem(keyOf(form), JSON.stringify({ made: madeFrom(form), typed: Object.fromEntries(typed.map((f) => [nameOf(f), valueOf(f)])) })));
 }
 
 /** @param {HTMLFormElement} form */
