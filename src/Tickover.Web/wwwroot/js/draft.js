@@ -54,13 +54,6 @@ function restoreAll() {
  */
 function restore(form) {
   const kept = read(keyOf(form));
-  const refused = draftedIn(form).filter((f) => f.getAttribute("aria-invalid") === "true");
-  if (refused.length > 0) {
-    // The page shows what was just sent and refused: newer than any draft, and a draft itself until it is right.
-    const typed = Object.fromEntries(refused.map((f) => [nameOf(f), valueOf(f)]));
-    quietly(() => localStorage.setItem(keyOf(form), JSON.stringify({ made: madeFrom(form), typed })));
-    return;
-  }
   if (kept === null || kept.made !== madeFrom(form)) {
     forgetDraft(form);
     return;
