@@ -21,8 +21,8 @@ static int solve_all(const struct car *car, const struct settings *settings, str
     for (int i = 0; ok && i < count; i++) {
         struct point *p = &points[i];
         int after = p->after;
-        p->level = 0;
-        if (after >= 0) { memcpy(states[i], states[after], sizeof states[i]); p->level = points[after].level; }
+        p->level = p->drawn = 0;
+        if (after >= 0) { memcpy(states[i], states[after], sizeof states[i]); p->level = points[after].level; p->drawn = points[after].drawn; }
         else air_start(car, states[i]);
         double t = seconds(CLOCK_PROCESS_CPUTIME_ID);
         ok = air_solve(air, p, states[i], trace);

@@ -72,7 +72,7 @@ static double signed_jet_drop(struct fuel_solver *s, double fuel) {
 static int right_side(realtype t, N_Vector y, N_Vector d, void *data) {
     struct fuel_solver *s = data;
     double m = NV_Ith_S(y, FLOW), sag = NV_Ith_S(y, SAG);
-    NV_Ith_S(d, FLOW) = (drive(s, depression_at(s, t), m, sag) - signed_jet_drop(s, m)) / (s->inertance * s->degrees_per_second);
+    NV_Ith_S(d, FLOW) = (drive(s, depression_at(s, t), m, sag) - signed_jet_drop(s, m + s->drawn)) / (s->inertance * s->degrees_per_second);
     NV_Ith_S(d, SAG) = s->place == HANGING ? -m * s->fill / s->degrees_per_second : 0;                  /* (22) */
     return 0;
 }
@@ -82,7 +82,7 @@ static int leaves(realtype t, N_Vector y, realtype *g, void *data) {
     const struct fuel_solver *s = data;
     (void)t;
     g[0] = s->place == HANGING ? NV_Ith_S(y, SAG) : s->place == AT_LIP ? NV_Ith_S(y, FLOW) : -NV_Ith_S(y, FLOW);
-    g[1] = s->place == HANGING ? s->car->lip - NV_Ith_S(y, SAG) : 1;
+    g[1] = s->place == HANGING ? s->lowest - NV_Ith_S(y, SAG) : 1;
     return 0;
 }
 
@@ -92,14 +92,14 @@ static void integrands(struct fuel_solver *s, double t, N_Vector y, double *f) {
     f[FUEL] = s->place == AT_LIP ? m : 0;
     f[AIR] = s->air;
     f[CORRECTOR_DROP] = s->air_area > 0 ? sq(s->air) / s->air_area * s->share : 0;
-    f[JET_DROP] = signed_jet_drop(s, m);
+    f[JET_DROP] = signed_jet_drop(s, m + s->drawn);
 }
 
 static void settle_place(struct fuel_solver *s, double t) {
     double m = NV_Ith_S(s->y, FLOW), *sag = &NV_Ith_S(s->y, SAG);
-    *sag = fmin(fmax(*sag, 0), s->car->lip);
-    int up = m > 0 || (m == 0 && drive(s, depression_at(s, t), 0, *sag) > 0);
-    s->place = *sag <= 0 && up ? AT_LIP : *sag >= s->car->lip && !up ? LOWEST : HANGING;
+    *sag = fmin(fmax(*sag, 0), s->lowest);
+    int up = m > 0 || (m == 0 && drive(s, depression_at(s, t), 0, *sag) > s->rest);
+    s->place = *sag <= 0 && up ? AT_LIP : *sag >= s->lowest && !up ? LOWEST : HANGING;
 }
 
 /* Stays in one place until something ends the stay or the cycle ends. */
@@ -122,7 +122,7 @@ static double stay(struct fuel_solver *s, double t, double end) {
             int roots[2];
             CVodeGetRootInfo(s->cvode, roots);
             if (s->place != HANGING) NV_Ith_S(s->y, FLOW) = 0;
-            else NV_Ith_S(s->y, SAG) = roots[0] ? 0 : s->car->lip;
+            else NV_Ith_S(s->y, SAG) = roots[0] ? 0 : s->lowest;
             break;
         }
     }
@@ -180,12 +180,12 @@ static int main_solve(struct fuel_solver *s, struct point *p) {
     p->passes = 0;
     for (int k = 0; k < 90; k++) {
         if (!repeat(s, p, level, within)) return 0;
+        if (s->sums[FUEL] == 0) s->sums[JET_DROP] = s->rest;
         double held = (s->car->vent - fmax(s->sums[JET_DROP], 0) + s->sums[CORRECTOR_DROP]) / weight;
         double error = fmin(fmax(held, bottom), top) - level;
         p->level = level;
         if (fabs(error) <= tolerance) {
             if (within > finest) { within = finest; continue; }
-            if (s->sums[FUEL] == 0) s->sums[JET_DROP] = 0;
             return 1;
         }
         if (error > 0) low = fmax(low, level); else high = fmin(high, level);
@@ -199,15 +199,34 @@ static int main_solve(struct fuel_solver *s, struct point *p) {
     return 0;
 }
 
+static void draw(struct fuel_solver *s, double fuel) {
+    s->drawn = fmax(fuel, 0);
+    s->speed = 0;
+    for (int k = 0; k < 3; k++) s->rest = jet_drop(&s->main_jet, s->drawn, &s->speed);
+    s->lowest = s->car->lip + s->rest / (GRAVITY * s->car->fuel_density);
+}
+
+/* (28): the idle fuel that passes the main jet too, by the secant until what is drawn is what was assumed */
 int fuel_solve(struct fuel_solver *s, struct point *p, const struct trace *trace) {
-    double screw, holes, seconds = 120 / p->rpm;
+    double screw = 0, holes = 0, seconds = 120 / p->rpm, old = 0, old_error = 0, drawn = p->drawn;
     s->trace = trace;
     s->degrees_per_second = 6 * p->rpm;
     s->steps = 0;
     memset(s->sums, 0, sizeof s->sums);
     NV_Ith_S(s->y, FLOW) = NV_Ith_S(s->y, SAG) = 0;
-    int ok = main_solve(s, p);
-    idle_solve(s, p, fmax(s->sums[JET_DROP], 0), &screw, &holes);
+    int ok = 1;
+    for (int k = 0; k < 40; k++) {
+        draw(s, drawn);
+        ok = main_solve(s, p);
+        idle_solve(s, p, fmax(s->sums[JET_DROP], 0), &screw, &holes);
+        double error = (screw + holes) * s->car->idle.main_share - drawn;
+        p->drawn = drawn;
+        if (fabs(error) < 3e-8 || !ok) break;
+        double next = k == 0 || error == old_error ? drawn + error : drawn - error * (drawn - old) / (error - old_error);
+        old = drawn; old_error = error;
+        drawn = fmin(fmax(next, 0), 0.01);
+        if (k > 12) drawn = (drawn + old) / 2;                  /* a kink over which the secant swings */
+    }
     p->main = s->sums[FUEL] * seconds;
     p->corrector = s->sums[AIR] * seconds;
     p->screw = screw * seconds;

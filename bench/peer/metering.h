@@ -25,6 +25,7 @@ struct fuel_solver {
     struct orifice orifice;
     double corrector, nozzle, inertance, rt, bleed, film, fill;
     double air_area, column, foot, share;               /* at the level tried: 2 rho A^2, Pa, Pa, 1 */
+    double drawn, rest, lowest;                         /* (28): idle fuel through the main jet, kg/s, the drop it makes alone, Pa, and the lowest sag, m */
     const struct trace *trace;
     size_t at;                                          /* piece of the trace last used */
     double degrees_per_second, air, speed;              /* the last answers of emulsion network, kg/s, and jet, m/s */

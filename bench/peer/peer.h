@@ -66,6 +66,7 @@ struct point {
     double rpm, degrees;
     int after;                                          /* point whose periodic state it starts from, or -1 */
     double air, main, screw, progression, pump, corrector, level;   /* kg a cycle, m */
+    double drawn;                                       /* idle fuel through the main jet, kg/s */
     double residual;
     int cycles, passes, settled;
     long steps, evaluations, fuel_steps;

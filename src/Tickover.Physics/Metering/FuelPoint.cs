@@ -36,6 +36,9 @@ public readonly record struct FuelPoint
     /// <summary>Mean absolute pressure behind the plate, Pa.</summary>
     public required double ManifoldPressurePascals { get; init; }
 
+    /// <summary>What the idle circuit's fuel alone takes from the head at the main jet it comes through, Pa; zero where it does not.</summary>
+    public required double IdleDropPascals { get; init; }
+
     /// <summary>Largest Reynolds number (ideal velocity) at the main jet over the cycle, 1.</summary>
     public required double MainJetReynolds { get; init; }
 

@@ -50,7 +50,7 @@ public static class FuelSideSolver
     {
         var (barrel, fuel, how) = with;
         var main = new MainNetwork(barrel, air.Ambient, fuel, how.StepsPerCycle);
-        var idle = new IdleNetwork(barrel, air.Ambient, fuel, how.StepsPerCycle);
+        var both = new SharedJet(main, new IdleNetwork(barrel, air.Ambient, fuel), barrel.Idle.MainWellShare, how.StepsPerCycle);
         var pump = barrel.Pump is null ? null : new PumpNetwork(barrel.Pump, barrel, air.Ambient, fuel);
         Span<double> openings = stackalloc double[Lanes];
         for (var l = 0; l < Lanes; l++)
@@ -63,8 +63,7 @@ public static class FuelSideSolver
             var wave = air.Wave(i, block);
             var signals = wave.Barrels[barrelInGroup];
             var depression = Scaled(signals.Depression, how.DepressionFactor);
-            var mainResult = main.Solve(depression, wave.StepSeconds);
-            var idleResult = idle.Solve(signals, openings, mainResult.MeanDrop);
+            var (mainResult, idleResult) = both.Solve(depression, signals, wave.StepSeconds, openings);
             var pulled = pump?.Solve(signals.Flow) ?? Vector256<double>.Zero;
             for (var l = 0; l < Lanes && block * Lanes + l < air.Grid.ThrottleDegrees.Count; l++)
             {
@@ -107,6 +106,7 @@ public static class FuelSideSolver
             MeanDepressionPascals = mean / signals.Steps,
             PeakDepressionPascals = peak,
             ManifoldPressurePascals = behind / signals.Steps,
+            IdleDropPascals = fuel.RestDrop[lane],
             MainJetReynolds = main.Reynolds(fuel.PeakDrop[lane]),
             PeakAirKilogramsPerSecond = air,
             Settled = BitConverter.DoubleToInt64Bits(fuel.Settled[lane]) != 0,

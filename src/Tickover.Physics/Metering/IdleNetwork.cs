@@ -15,12 +15,10 @@ internal sealed class IdleNetwork
 {
     private const double StandardGravity = 9.80665;
     private const double Regularisation = 1e-5;          // of the pressure: 1 Pa, for there is nothing stiff here
-    private const int UsualSamples = 360;                // the signals are smooth: every other degree holds their mean
     private const int MaximumIterations = 40;
     private const double PressureTolerance = 0.02;       // Pa
 
     private readonly LaneOrifice _orifice = new(GasModel.FreshGamma, Regularisation);
-    private readonly int _samples;
     private readonly JetLanes _jet;
     private readonly Vector256<double> _chamber;         // chamber pressure less the lift's head, Pa
     private readonly Vector256<double> _ambient;
@@ -32,9 +30,8 @@ internal sealed class IdleNetwork
     private readonly BarrelSpec _barrel;
     private Vector256<double> _bowl;                     // what feeds the jet, Pa
 
-    internal IdleNetwork(BarrelSpec barrel, AmbientAir ambient, FuelProperties fuel, int samples = UsualSamples)
+    internal IdleNetwork(BarrelSpec barrel, AmbientAir ambient, FuelProperties fuel)
     {
-        _samples = samples;
         _barrel = barrel;
         var idle = barrel.Idle;
         _jet = new JetLanes(idle.JetDiameterMetres, idle.JetLengthRatio, fuel);
@@ -55,13 +52,14 @@ internal sealed class IdleNetwork
     /// <param name="signals">Pressures before and behind the plate.</param>
     /// <param name="openings">Openings of the four lanes, radians.</param>
     /// <param name="mainDrop">Mean pressure drop at the main jet, Pa, of which the idle jet feels its share.</param>
-    internal IdleResult Solve(BarrelSignals signals, ReadOnlySpan<double> openings, Vector256<double> mainDrop)
+    /// <param name="most">Moments of the cycle to look at; the signals are smooth, 360 hold their mean.</param>
+    internal IdleResult Solve(BarrelSignals signals, ReadOnlySpan<double> openings, Vector256<double> mainDrop, int most)
     {
         var ports = Ports(openings);
         _bowl = _chamber - mainDrop * _barrel.Idle.MainWellShare;                                 // (16)
         var past = ports.Screw / Vector256.Max(ports.Screw + ports.Behind, Vector256.Create(1e-30));
         var (screw, holes, air, peak) = (Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero, Vector256<double>.Zero);
-        var stride = Math.Max(1, signals.Steps / _samples);
+        var stride = Math.Max(1, signals.Steps / most);
         var (pressure, before) = (_ambient, _ambient);
         var samples = 0;
         for (var i = 0; i < signals.Steps; i += stride, samples++)

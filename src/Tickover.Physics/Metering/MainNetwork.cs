@@ -8,7 +8,8 @@ namespace Tickover.Physics.Metering;
 
 /// <summary>
 /// Main circuit on the instantaneous depression: fuel column with inertia, air through corrector and uncovered holes,
-/// two-phase nozzle. docs/physics/metering.md (3) to (12) and (22). Four operating points at once.
+/// two-phase nozzle; the idle circuit may draw through the same jet. docs/physics/metering.md (3) to (12), (22), (28). Four operating
+/// points at once.
 /// </summary>
 internal sealed class MainNetwork
 {
@@ -25,6 +26,9 @@ internal sealed class MainNetwork
     private const double FineTolerance = 3e-5;            // at the usual steps; fewer steps deserve no more
     private const double WellScale = 0.02;                // m of level for 1 of gas: equal weights
     private const double NoFlow = 1e-9;                   // kg/s
+    private const double Above = 1e-4;                    // m by which the level may overshoot what the vent holds
+    private const double FirstSlope = -2;                 // of the level held less the level, on the level
+    private const double LeastMove = 1e-9;                // m
     private const double Forgetting = 0.02;               // least part of a start that a cycle forgets
 
     private readonly int _steps;
@@ -39,7 +43,10 @@ internal sealed class MainNetwork
     private readonly double _fuelDensity;
     private readonly double _airDensity;
     private readonly VoidSearch _gas = new();
-    private readonly LevelSearch _level;
+    private readonly BalanceSearch _level;
+    private Vector256<double> _shared;                    // idle fuel that also passes the main jet, kg/s
+    private Vector256<double> _rest;                      // drop it causes while the main circuit rests, Pa
+    private Vector256<double> _restIdeal;
     private MainPass _pass;
     private readonly double _inverseInertance;
     private readonly double _nozzle;                      // 1 / (2 (Cd A)²), 1/m⁴
@@ -55,7 +62,7 @@ internal sealed class MainNetwork
         _vent = barrel.Float.VentPressureRisePascals;
         _fuelDensity = fuel.DensityKilogramsPerCubicMetre;
         _weight = _fuelDensity * StandardGravity;
-        _level = new LevelSearch(-_main.WellDepthMetres, _vent / _weight);
+        _level = new BalanceSearch(-_main.WellDepthMetres, Math.Max(_vent / _weight, 0) + Above, FirstSlope, LeastMove);
         _inverseBore = 1 / (_fuelDensity * Circle.Area(_main.NozzleDiameterMetres));
         _airDensity = ambient.DensityKilogramsPerCubicMetre;
         var column = Circle.Area(_main.ColumnDiameterMetres);
@@ -67,15 +74,34 @@ internal sealed class MainNetwork
     /// <summary>Finds the level that balances over the cycle, and the flows that go with it.</summary>
     /// <param name="depression">Depression in the auxiliary venturi at each step, Pa.</param>
     /// <param name="step">Length of a step, s.</param>
+    /// <param name="shared">Fuel of the idle circuit that passes the main jet too, kg/s.</param>
     /// <remarks>Starts from the answer of the call before, which should be of a neighbouring point.</remarks>
-    internal MainResult Solve(Vector256<double>[] depression, Vector256<double> step)
+    internal MainResult Solve(Vector256<double>[] depression, Vector256<double> step, Vector256<double> shared)
     {
+        Share(shared);
         _level.Open();
-        Search(new CycleSteps(depression, step, CoarseSteps), CoarseTolerance);
+        return Result(Search(new CycleSteps(depression, step, _steps), FineTolerance * UsualSteps * UsualSteps / (_steps * _steps)));
+    }
+
+    /// <summary>The same on a few steps a cycle and to a few thousandths: where to begin.</summary>
+    internal MainResult Approach(Vector256<double>[] depression, Vector256<double> step, Vector256<double> shared)
+    {
+        Share(shared);
         _level.Open();
-        var done = Search(new CycleSteps(depression, step, _steps), FineTolerance * UsualSteps * UsualSteps / (_steps * _steps));
+        return Result(Search(new CycleSteps(depression, step, CoarseSteps), CoarseTolerance));
+    }
+
+    private void Share(Vector256<double> shared)                                                            // (28)
+    {
+        _shared = shared;
+        _jet.Drop(shared, ref _restIdeal);
+        _rest = _jet.Drop(shared, ref _restIdeal).Drop;
+    }
+
+    private MainResult Result(Vector256<double> done)
+    {
         var flows = Vector256.GreaterThan(_pass.Fuel, Vector256<double>.Zero);
-        return new MainResult(_pass.Fuel, _pass.Air, _pass.Level & flows, _pass.PeakDrop & flows, _pass.MeanDrop & flows, done);
+        return new MainResult(_pass.Fuel, _pass.Air, _pass.Level, _pass.PeakDrop & flows, _pass.MeanDrop, _rest, done);
     }
 
     /// <summary>Whether every row of holes is uncovered at a level.</summary>
@@ -92,7 +118,7 @@ internal sealed class MainNetwork
             var settled = Vector256<double>.Zero;
             for (var i = 0; i < MaximumPasses && !Everywhere(settled); i++)
             {
-                _pass = Pass(steps, Setting(_level.Level, _gas.Value), _pass);
+                _pass = Pass(steps, Setting(_level.Value, _gas.Value), _pass);
                 settled = _gas.Update(Voids(_pass), i > 0, tolerance) & Periodic(_pass, tolerance);
             }
 
@@ -146,11 +172,12 @@ internal sealed class MainNetwork
         var (fuel, air, ideal, sag) = (start, previous.EndAir, previous.EndIdeal, startSag);
         var (lost, sumAir, sumCorrector, sumDrop, peak, memory) = (zero, zero, zero, zero, zero, one);
         var push = Vector256.Create(_vent - _film) - setting.Column - setting.Foot;
+        var lowest = Vector256.Create(_lip) + _rest / _weight;
         foreach (var depression in steps.Depression)
         {
             var network = Network(depression - Vector256.Create(_film), Vector256.Max(fuel, zero), air, setting);
             air = network.Air;
-            var (drop, dropSlope) = _jet.Drop(fuel, ref ideal);
+            var (drop, dropSlope) = _jet.Drop(fuel + _shared, ref ideal);
             var rate = (push + depression + sag * _weight - network.Loss - drop) * _inverseInertance;          // (4), (8)
             var slope = (Vector256.ConditionalSelect(Vector256.GreaterThan(fuel, zero), network.LossSlope, zero) + dropSlope)
                 * _inverseInertance * half;
@@ -162,7 +189,7 @@ internal sealed class MainNetwork
             // (22): what passes the lip has left, what falls back has to be lifted again
             var lifted = (fuel + moved) * half * _inverseBore - sag;
             lost += Vector256.Max(lifted, zero);
-            sag = Vector256.Min(Vector256.Max(-lifted, zero), Vector256.Create(_lip));
+            sag = Vector256.Min(Vector256.Max(-lifted, zero), lowest);
             sumCorrector += network.AirDrop * setting.CorrectorShare;
             (sumAir, sumDrop) = (sumAir + air, sumDrop + drop);
             (fuel, peak) = (moved, Vector256.Max(peak, drop));
@@ -171,8 +198,8 @@ internal sealed class MainNetwork
         var mean = Vector256.Create(1.0 / steps.Depression.Length);
         var left = lost * mean / (steps.Seconds * _inverseBore);
 
-        // while nothing leaves, the fuel only swings about where it will rest, and the jet has no mean drop
-        var jet = Vector256.Max(sumDrop * mean, zero) & Vector256.GreaterThan(left, zero);
+        // while nothing leaves, the fuel only swings about where it will rest, and the jet has the mean drop of what idles through it
+        var jet = Vector256.ConditionalSelect(Vector256.GreaterThan(left, zero), Vector256.Max(sumDrop * mean, zero), _rest);
         var level = (Vector256.Create(_vent) - jet + sumCorrector * mean) / _weight;                                            // (10)
 
         // Newton on the start of the cycle: the next one starts where this one would have closed

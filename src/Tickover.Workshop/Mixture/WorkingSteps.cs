@@ -103,16 +103,18 @@ internal sealed class WorkingSteps(
 
     private WorkingStep MainHead()
     {
-        var head = _spec.Float.LipHeightMetres * model.Fuel.DensityKilogramsPerCubicMetre * StandardGravity;
+        var lip = _spec.Float.LipHeightMetres * model.Fuel.DensityKilogramsPerCubicMetre * StandardGravity;
         return new WorkingStep
         {
             Title = "Head to be lifted before the main circuit starts",
-            Formula = "head = lip above the level × fuel density × g",
-            NumbersIn = $"{Millimetres(_spec.Float.LipHeightMetres)} × {Density(model.Fuel.DensityKilogramsPerCubicMetre)} × 9.81\u2009m/s²",
-            Answer = Pascals(head),
-            Equation = "metering (3)",
-            Inputs = [B("floatLevel"), car.Ambient["ambient.fuelTemperature"]],
-            Note = "Set against the depression above: the float level matters where the two are of a size.",
+            Formula = "head = lip above the level × fuel density × g + what the idle circuit's fuel takes at the main jet",
+            NumbersIn = $"{Millimetres(_spec.Float.LipHeightMetres)} × {Density(model.Fuel.DensityKilogramsPerCubicMetre)} × 9.81\u2009m/s² + "
+                + Pascals(fuel.IdleDropPascals),
+            Answer = Pascals(lip + fuel.IdleDropPascals),
+            Equation = "metering (3), (28)",
+            Inputs = [B("floatLevel"), B("mainJet"), B("idleFeedShare"), car.Ambient["ambient.fuelTemperature"]],
+            Note = "Set against the depression above: the float level matters where the two are of a size, and fuel on its way to the idle jet "
+                + "holds the main circuit back.",
         };
     }
 
@@ -139,7 +141,7 @@ internal sealed class WorkingSteps(
         {
             Title = "Fuel from the main nozzle",
             Formula = "fuel = mean over the cycle of Cd × jet area × √(2 × density × drop at the jet)",
-            NumbersIn = $"jet {Millimetres(_spec.Main.JetDiameterMetres)}; a plain jet on the mean depression would give {PerHour(plain)}",
+            NumbersIn = $"jet {Millimetres(_spec.Main.JetDiameterMetres)}; a plain jet on the mean depression would give {PerHour(plain)} besides the idle circuit's",
             Answer = PerHour(point.MainFuelKilogramsPerSecond),
             Equation = "metering (4)",
             Inputs = [B("mainJet"), B("mainJetLengthRatio"), B("nozzle"), B("columnLength"), B("columnBore"), B("slip")],
@@ -151,7 +153,8 @@ internal sealed class WorkingSteps(
     {
         const double attached = 0.80;   // Cd of a short jet at full flow, reference row L/D 3
         var drop = fuel.MeanDepressionPascals - _spec.Float.LipHeightMetres * density * StandardGravity;
-        return drop > 0 ? attached * area * Math.Sqrt(2 * density * drop) : 0;
+        var idle = (point.IdleFuelKilogramsPerSecond + point.ProgressionFuelKilogramsPerSecond) * _spec.Idle.MainWellShare;
+        return drop > 0 ? Math.Max(0, attached * area * Math.Sqrt(2 * density * drop) - idle) : 0;
     }
 
     private WorkingStep Edge()

@@ -19,7 +19,7 @@ public static class ShapeChecks
 
     private static readonly Lazy<MixtureSurvey> Fitted = new(() => MixtureSurvey.Run(Tern, Grid));
 
-    private static readonly SurveyGrid Grid = new() { SpeedsRpm = [1000, 3000], ThrottleDegrees = [3, 12, 82] };
+    private static readonly SurveyGrid Grid = new() { SpeedsRpm = [1000, 3000], ThrottleDegrees = [3, 12, 16, 82] };
 
     public static IReadOnlyList<ShapeCheck> All { get; } =
     [
@@ -56,12 +56,32 @@ public static class ShapeChecks
         new()
         {
             Statement = "A lower float leans the start of the main circuit far more than full load",
-            Figure = "main fuel lost by 3 mm at 12 degrees over that wide open, 3000 rpm",
+            Figure = "main fuel lost by 3 mm at 16 degrees over that wide open, 3000 rpm",
             Source = "Float levels, trade",
             Kind = SourceKind.CommonPractice,
             AtLeast = 5,
             AtMost = 1000,
             Ours = FloatLevel,
+        },
+        new()
+        {
+            Statement = "The main circuit does not feed before the progression holes are passed",
+            Figure = "main circuit's part of the fuel at 12 degrees, where the plate's edge is at the last hole, 3000 rpm",
+            Source = "Idle and progression circuits, training texts of the trade",
+            Kind = SourceKind.CommonPractice,
+            AtLeast = 0,
+            AtMost = 0.05,
+            Ours = () => MainPart(1),
+        },
+        new()
+        {
+            Statement = "Past them the main circuit takes over",
+            Figure = "main circuit's part of the fuel wide open, 3000 rpm",
+            Source = "Idle and progression circuits, training texts of the trade",
+            Kind = SourceKind.CommonPractice,
+            AtLeast = 0.8,
+            AtMost = 1,
+            Ours = () => MainPart(3),
         },
         new()
         {
@@ -98,14 +118,20 @@ public static class ShapeChecks
     {
         var lowered = Fitted.Value.Trial(Change("barrel.floatLevel", "8 mm"));
         double Lost(int throttle) => 1 - Point(lowered, 1, throttle).MainFuelKilogramsPerSecond / Point(Fitted.Value, 1, throttle).MainFuelKilogramsPerSecond;
-        return Lost(1) / Lost(2);
+        return Lost(2) / Lost(3);
+    }
+
+    private static double MainPart(int throttle)
+    {
+        var point = Point(Fitted.Value, 1, throttle);
+        return point.MainFuelKilogramsPerSecond / point.FuelKilogramsPerSecond;
     }
 
     private static double Altitude()
     {
         var low = Change("ambient.altitude", "0 m");
         var high = Change("ambient.altitude", "2000 m");
-        double Ratio(Car car) => Point(MixtureSurvey.Run(car, Grid), 1, 2).AirFuelRatio;
+        double Ratio(Car car) => Point(MixtureSurvey.Run(car, Grid), 1, 3).AirFuelRatio;
         var root = Math.Sqrt(low.ToAmbientAir().DensityKilogramsPerCubicMetre / high.ToAmbientAir().DensityKilogramsPerCubicMetre);
         return Ratio(low) / Ratio(high) / root;
     }
