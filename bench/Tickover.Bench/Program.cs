@@ -19,6 +19,7 @@ return args switch
     ["readlog"] => LogSpeed.Run(100),
     ["readlog", var megabytes] => LogSpeed.Run(int.Parse(megabytes, System.Globalization.CultureInfo.InvariantCulture)),
     ["study", .. var words] => StudyCommand.Run(words),
+    ["develop", var name] => DevelopCar.Run(name),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
@@ -32,6 +33,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

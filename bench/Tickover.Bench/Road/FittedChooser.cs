@@ -7,6 +7,8 @@ namespace Tickover.Bench.Road;
 /// <summary>Ours: fit the car's model to all runs so far, take the best set sold.</summary>
 internal sealed class FittedChooser : IChooser
 {
+    private const double WorthIt = 0.05;                   // of the expected cost: nobody opens carburettors for less
+
     /// <inheritdoc/>
     public RoadChoice Choose(Car now, IReadOnlyList<CalibrationRun> runs)
     {
@@ -15,7 +17,8 @@ internal sealed class FittedChooser : IChooser
             return new RoadChoice(null, null);
         }
 
-        var best = JetChooser.Choose(now, fit).IfOrdered;
-        return best.Changes.Count == 0 ? new RoadChoice(null, null) : new RoadChoice(best.Car, best.Map);
+        var advice = JetChooser.Choose(now, fit);
+        var best = advice.IfOrdered;
+        return best.Changes.Count == 0 || advice.Now.Cost - best.Cost < WorthIt * advice.Now.Cost ? new RoadChoice(null, null) : new RoadChoice(best.Car, best.Map);
     }
 }

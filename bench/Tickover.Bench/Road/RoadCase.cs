@@ -1,3 +1,5 @@
+using Tickover.Workshop.Cars;
+
 namespace Tickover.Bench.Road;
 
 /// <summary>What became of one car.</summary>
@@ -7,6 +9,9 @@ internal sealed record RoadCase
 
     /// <summary>Weighted part in target as arrived, then after each run's change; the last one holds for ever after.</summary>
     internal required IReadOnlyList<double> Scores { get; init; }
+
+    /// <summary>The best set it had at any time.</summary>
+    internal required Car Best { get; init; }
 
     /// <summary>Cells foretold and how many of them the truth then lay within the 90 % band.</summary>
     internal (int Within, int All) Foretold { get; init; }

@@ -10,6 +10,8 @@ public static class Calibrator
     private const double FirstDeviation = 0.045;
     private const double LikelyDeviation = 0.04;          // what a good one-dimensional model leaves over, assumed
     private const double DeviationSpread = 0.5;           // of its logarithm
+    private static readonly double[] NoiseFactors = [0.35, 0.5, 0.7, 1, 1.4, 2];
+    private const double NoiseSpread = 0.5;               // of the logarithm of what readings scatter over what was expected of them
 
     /// <summary>Fits.</summary>
     /// <param name="runs">The runs; all of one car, each with the jets it had.</param>
@@ -45,7 +47,7 @@ public static class Calibrator
 
         var noise = work.Noise.Zip(weights, (n, w) => n / Math.Sqrt(w)).ToArray();
         var second = Correlated(work, first.Parameters, noise, cancellation);
-        return new CalibrationOutcome(Finish(work, runs, how, (second.Result, weights, noise, second.Deviation), air), []);
+        return new CalibrationOutcome(Finish(work, runs, how, (second.Result, weights, second.Noise, second.Deviation), air), []);
     }
 
     /// <summary>Rows of the first fit: readings by their own noise and what a model usually leaves over, then priors.</summary>
@@ -59,20 +61,31 @@ public static class Calibrator
             work.Settings with { HuberLimit = how.HuberLimit, RobustRows = work.Points.Count },
             cancellation);
 
-    // The field's deviation is chosen at the parameters of the first fit, where model and readings are near each other already.
-    private static (LeastSquaresResult Result, double Deviation) Correlated(
-        CalibrationWork work, IReadOnlyList<double> start, double[] noise, CancellationToken cancellation)
+    // What the model leaves over and how much readings really scatter are chosen at the parameters of the first fit, where model and
+    // readings are near each other already: one after the other, and the first once more.
+    private static (LeastSquaresResult Result, double[] Noise, double Deviation) Correlated(
+        CalibrationWork work, IReadOnlyList<double> start, double[] expected, CancellationToken cancellation)
     {
         var errors = work.Errors(start, cancellation);
-        var deviation = FieldDeviations.MaxBy(d => work.Field(d, noise).LogLikelihood(errors) - Unlikely(d));
+        var first = Deviation(work, errors, expected);
+        var factor = NoiseFactors.MaxBy(f => Likelihood(work, errors, first, Scaled(expected, f)) - Unlikely(f, 1, NoiseSpread));
+        var noise = Scaled(expected, factor);
+        var deviation = Deviation(work, errors, noise);
         var field = work.Field(deviation, noise);
         var result = LeastSquares.Solve(values => work.Rows(values, field.Whiten(work.Errors(values, cancellation))), start, work.Settings, cancellation);
-        return (result, deviation);
+        return (result, noise, deviation);
     }
 
-    private static double Unlikely(double deviation)
+    private static double Deviation(CalibrationWork work, double[] errors, double[] noise) =>
+        FieldDeviations.MaxBy(d => Likelihood(work, errors, d, noise) - Unlikely(d, LikelyDeviation, DeviationSpread));
+
+    private static double Likelihood(CalibrationWork work, double[] errors, double deviation, double[] noise) => work.Field(deviation, noise).LogLikelihood(errors);
+
+    private static double[] Scaled(double[] noise, double factor) => Array.ConvertAll(noise, n => n * factor);
+
+    private static double Unlikely(double value, double likely, double spread)
     {
-        var x = Math.Log(deviation / LikelyDeviation) / DeviationSpread;
+        var x = Math.Log(value / likely) / spread;
         return 0.5 * x * x;
     }
 

@@ -8,6 +8,7 @@ namespace Tickover.Workshop.Calibration;
 internal sealed class PredictionWork
 {
     private const double DifferencePart = 0.25;          // of the prior's deviation
+    private const double SensorOwn = 0.006;               // a sensor's own ±0.01 of λ, common practice: no number of readings takes it away
 
     internal PredictionWork(RunModel model, IReadOnlyList<FittedUnknown> unknowns, CancellationToken cancellation)
     {
@@ -40,7 +41,21 @@ internal sealed class PredictionWork
         }
 
         var prediction = posterior.Predict([.. maps.SelectMany(m => m.Places)], jacobian);
-        return new JointPrediction([.. maps.SelectMany(m => m.LogLambda).Zip(prediction.Correction, (l, c) => l + c)], prediction.Covariance);
+        return new JointPrediction([.. maps.SelectMany(m => m.LogLambda).Zip(prediction.Correction, (l, c) => l + c)], WithSensor(prediction.Covariance));
+    }
+
+    // all readings of a sensor are off alike, so the whole map is
+    private static double[,] WithSensor(double[,] covariance)
+    {
+        for (var p = 0; p < covariance.GetLength(0); p++)
+        {
+            for (var q = 0; q < covariance.GetLength(1); q++)
+            {
+                covariance[p, q] += SensorOwn * SensorOwn;
+            }
+        }
+
+        return covariance;
     }
 
     internal SurveyGrid Fine { get; }
