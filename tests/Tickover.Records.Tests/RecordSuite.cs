@@ -49,6 +49,36 @@ public abstract class RecordSuite(RecordHome home)
     }
 
     [Fact]
+    public async Task Jets_fitted_come_back_as_kept_and_go_with_their_description_when_undone()
+    {
+        using var open = await OpenRecord.BeginAsync(home);
+        await open.KeepAsync("described", new CarDescription { Car = open.Car.Id, Since = new DateOnly(2026, 11, 12), Document = "{}" });
+        var description = new CarDescription { Id = Id.New<CarDescription>(), Car = open.Car.Id, Since = new DateOnly(2026, 11, 13), Document = "{ }" };
+        var fitting = new JetFitting
+        {
+            Visit = open.Visit.Id,
+            On = new DateOnly(2026, 11, 13),
+            Choice = "least effort",
+            Description = description.Id,
+            Share = 0.8,
+            ShareLowest = 0.7,
+            ShareHighest = 0.9,
+            Parts = [new FittedPart("mainJet", "Main jet", "135", "140", 6)],
+            Expected = [new ExpectedRegime("cruise", 0.98, 0.95, 1.01, 0.9)],
+        };
+        await open.KeepAsync("fitted", description, fitting);
+
+        var kept = (await open.LookAsync()).Fittings.Single();
+        Assert.Equal((0.8, description.Id, fitting.Parts[0], fitting.Expected[0]), (kept.Share, kept.Description, kept.Parts.Single(), kept.Expected.Single()));
+        Assert.Equal(ActEnding.Refused, (await open.KeepAsync("nothing", new JetFitting { Visit = open.Visit.Id, Description = description.Id })).Ending);
+
+        await open.UndoAsync();
+        var undone = await open.LookAsync();
+        Assert.Empty(undone.Fittings);
+        Assert.Equal("{}", undone.Descriptions.Single().Document);
+    }
+
+    [Fact]
     public async Task The_same_entry_sent_twice_is_kept_once()
     {
         using var open = await OpenRecord.BeginAsync(home);

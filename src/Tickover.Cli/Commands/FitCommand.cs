@@ -1,6 +1,8 @@
 using System.CommandLine;
 using Tickover.Cli.Input;
 using Tickover.Cli.Output;
+using Tickover.Reports;
+using Tickover.Reports.Fits;
 using Tickover.Workshop.Calibration;
 using Tickover.Workshop.Cars;
 
@@ -25,6 +27,12 @@ internal sealed class FitCommand : ExampledCommand
         HelpName = "FIT",
     };
 
+    private readonly Option<string?> _picture = new("--picture")
+    {
+        Description = "Draw the readings beside the fit, regime by regime, into this SVG file.",
+        HelpName = "FILE",
+    };
+
     private readonly Option<bool> _json = new("--json") { Description = "Print JSON (docs/schemas/fit.schema.json); -o writes it in any case." };
 
     /// <summary>Makes the command.</summary>
@@ -38,6 +46,7 @@ internal sealed class FitCommand : ExampledCommand
         _car.AddTo(this);
         Add(_logs);
         Add(_with);
+        Add(_picture);
         Add(_json);
         _delivery.AddTo(this);
         SetAction(RunAsync);
@@ -56,6 +65,11 @@ internal sealed class FitCommand : ExampledCommand
         if (outcome.Fit is not { } fit)
         {
             return await RefuseAsync("No fit: " + string.Join(Environment.NewLine, outcome.Refusals), ExitCode.AnswerIsNo);
+        }
+
+        if (parsed.GetValue(_picture) is { } picture && _delivery.Give(picture, StandaloneSvg.Of(ResidualPicture.ToSvg(ResidualView.Of(fit)))) is not ExitCode.Done and var fault)
+        {
+            return fault;
         }
 
         var document = FitDocument.Write(fit);

@@ -43,6 +43,15 @@ internal sealed class Delivery(Terminal terminal)
             return ExitCode.Done;
         }
 
+        return Give(path, text);
+    }
+
+    /// <summary>Writes a file that is there whole or not at all, and says so.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="text">The text.</param>
+    /// <returns>The exit code.</returns>
+    public int Give(string path, string text)
+    {
         var complaint = Directory.Exists(path) ? $"'{path}' is a folder. Name a file in it." : Write(path, text);
         if (complaint is null)
         {

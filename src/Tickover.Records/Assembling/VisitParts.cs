@@ -15,7 +15,8 @@ internal sealed record VisitParts(
     ILookup<Id<Visit>, SignOff> SignOffs,
     ILookup<Id<Visit>, CautionSeen> Cautions,
     ILookup<Id<Visit>, Signature> Signatures,
-    ILookup<Id<Visit>, RoadRun> Runs)
+    ILookup<Id<Visit>, RoadRun> Runs,
+    ILookup<Id<Visit>, JetFitting> Fittings)
 {
     /// <summary>A visit with its parts.</summary>
     public VisitRecord Of(Id<Visit> visit, VisitRecord record) => record with
@@ -32,6 +33,7 @@ internal sealed record VisitParts(
         Cautions = Standing(Cautions[visit]),
         Signatures = Standing(Signatures[visit]),
         Runs = Standing(Runs[visit]),
+        Fittings = Standing(Fittings[visit]),
     };
 
     private static IReadOnlyList<T> Standing<T>(IEnumerable<T> items)

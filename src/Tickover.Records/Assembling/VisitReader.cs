@@ -87,7 +87,8 @@ internal static class VisitReader
         await OfAsync<SignOff>(context, visits, cancellation),
         await OfAsync<CautionSeen>(context, visits, cancellation),
         await OfAsync<Signature>(context, visits, cancellation),
-        await OfAsync<RoadRun>(context, visits, cancellation));
+        await OfAsync<RoadRun>(context, visits, cancellation),
+        await OfAsync<JetFitting>(context, visits, cancellation));
 
     private static async Task<ILookup<Id<Visit>, T>> OfAsync<T>(RecordsContext context, List<Id<Visit>> visits, CancellationToken cancellation)
         where T : RecordItem<T>, IOfVisit

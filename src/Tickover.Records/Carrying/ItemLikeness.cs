@@ -31,6 +31,7 @@ internal static class ItemLikeness
         WorkNote n => $"The note \"{n.What}\"",
         RoadRun r => $"The road log {r.Name}",
         StockJet s => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"The stock of {s.Part} {s.Size}"),
+        JetFitting f => $"The jets fitted on {f.On:yyyy-MM-dd}",
         Photograph p => $"The photograph \"{p.Caption}\"",
         _ => $"A {RecordKinds.NameOf(item)}",
     };

@@ -101,6 +101,8 @@ internal static class ItemRules
         RoadRun { Name: "" } => "The run has no name.",
         RoadRun { Points: [] } => "The run has no points.",
         StockJet { Count: < 0 or > 10_000 } => "The number on the shelf is not between 0 and 10,000.",
+        JetFitting { Parts: [] } => "Nothing is named that was fitted.",
+        JetFitting { Share: < 0 or > 1 } or JetFitting { ShareBefore: < 0 or > 1 } => "The share of driving is not between 0 and 1.",
         _ => null,
     };
 }

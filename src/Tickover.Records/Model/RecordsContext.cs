@@ -39,6 +39,8 @@ internal abstract class RecordsContext(DbContextOptions options) : DbContext(opt
         configurationBuilder.Properties<Place>().HaveConversion<PlaceConverter>();
         configurationBuilder.Properties<IReadOnlyList<PhotographMark>>().HaveConversion<JsonColumn<IReadOnlyList<PhotographMark>>, JsonColumnComparer<IReadOnlyList<PhotographMark>>>();
         configurationBuilder.Properties<IReadOnlyList<MixturePoint>>().HaveConversion<JsonColumn<IReadOnlyList<MixturePoint>>, JsonColumnComparer<IReadOnlyList<MixturePoint>>>();
+        configurationBuilder.Properties<IReadOnlyList<FittedPart>>().HaveConversion<JsonColumn<IReadOnlyList<FittedPart>>, JsonColumnComparer<IReadOnlyList<FittedPart>>>();
+        configurationBuilder.Properties<IReadOnlyList<ExpectedRegime>>().HaveConversion<JsonColumn<IReadOnlyList<ExpectedRegime>>, JsonColumnComparer<IReadOnlyList<ExpectedRegime>>>();
         configurationBuilder.Properties<IReadOnlyDictionary<string, string>>()
             .HaveConversion<JsonColumn<IReadOnlyDictionary<string, string>>, JsonColumnComparer<IReadOnlyDictionary<string, string>>>();
     }
@@ -54,6 +56,8 @@ internal abstract class RecordsContext(DbContextOptions options) : DbContext(opt
         modelBuilder.Entity<House>().Property(h => h.OwnAuthorities);
         modelBuilder.Entity<Photograph>().Property(p => p.Marks);
         modelBuilder.Entity<RoadRun>().Property(r => r.Points);
+        modelBuilder.Entity<JetFitting>().Property(f => f.Parts);
+        modelBuilder.Entity<JetFitting>().Property(f => f.Expected);
         modelBuilder.Entity<StockJet>().HasIndex(s => new { s.Part, s.Size }).IsUnique();
         References(modelBuilder);
         Journal(modelBuilder);
@@ -91,6 +95,7 @@ internal abstract class RecordsContext(DbContextOptions options) : DbContext(opt
         model.Entity<Component>().HasOne<CustomerCar>().WithMany().HasForeignKey(c => c.Car).OnDelete(DeleteBehavior.Restrict);
         model.Entity<Reading>().HasOne<Instrument>().WithMany().HasForeignKey(r => r.Instrument).OnDelete(DeleteBehavior.Restrict);
         model.Entity<Photograph>().HasOne<Finding>().WithMany().HasForeignKey(p => p.Finding).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<JetFitting>().HasOne<CarDescription>().WithMany().HasForeignKey(f => f.Description).OnDelete(DeleteBehavior.Restrict);
         model.Entity<SignOff>().HasOne<Person>().WithMany().HasForeignKey(s => s.Person).OnDelete(DeleteBehavior.Restrict);
         model.Entity<Signature>().HasOne<Person>().WithMany().HasForeignKey(s => s.Person).OnDelete(DeleteBehavior.Restrict);
     }

@@ -32,6 +32,7 @@ public static class HandOverDocument
                 .. DonePart.Of(telling),
                 .. GaugePart.Of(telling),
                 .. BeforeAfterPart.Of(telling),
+                .. RoadJetsPart.Of(telling),
                 .. ChangedPart.Of(telling),
                 .. NotDonePart.Of(telling),
                 .. UsePart.Of(telling),

@@ -30,7 +30,7 @@ public static class SetUpCardDocument
             Foot = $"Set-up card · {record.Car.Name} · visit {record.Visit.Number} · {telling.Day(settings.On)}{(telling.House.Demonstration ? " · invented example" : "")}",
             FileName = $"set-up-card-{record.Visit.Number}",
             OneSheet = true,
-            Blocks = [.. CardHead.Of(telling, figures), .. CardTables.Of(telling, figures), .. CardFoot.Of(telling, figures)],
+            Blocks = [.. CardHead.Of(telling, figures), .. CardTables.Of(telling, figures), .. CardRoad.Of(telling), .. CardFoot.Of(telling, figures)],
         };
     }
 }

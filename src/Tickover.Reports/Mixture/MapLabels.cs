@@ -68,6 +68,29 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
         }
     }
 
+    /// <summary>Writes beside each reading that is off by more than chance explains by how much, the worst first, where there is room.</summary>
+    internal void Deviations(IReadOnlyList<MeasuredPoint> measured)
+    {
+        var shown = measured.Where(p => double.IsFinite(p.Lambda)).Select(p => (Point: p, Place: frame.Place(p.Spot), Radius: MapMarks.RadiusFor(p.Count) + 3)).ToList();
+        foreach (var (point, place, radius) in shown.Where(p => p.Point.Off is not null))
+        {
+            _board.Take(Box.Around(place, 2 * radius, 2 * radius));
+        }
+
+        var figure = new Lettering { Size = 14, Bold = true, Paint = Paint.White, Halo = Paint.Black };
+        foreach (var (point, place, radius) in shown.Where(p => p.Point.Off is not null).OrderByDescending(p => Math.Abs(p.Point.Off!.Value)))
+        {
+            var text = Shown.LambdaDifference(point.Off!.Value);
+            var (width, height) = (figure.WidthOf(text), figure.Size);
+            ChartPoint[] places = [place with { X = place.X + radius + width / 2 + 3 }, place with { X = place.X - radius - width / 2 - 3 }, place with { Y = place.Y - radius - height / 2 - 2 }, place with { Y = place.Y + radius + height / 2 + 2 }];
+            if (places.Select(p => (Box?)Box.Around(p, width, height)).FirstOrDefault(b => _board.IsFree(b!.Value)) is { } box)
+            {
+                _board.Take(box);
+                Write(text, box, figure);
+            }
+        }
+    }
+
     /// <summary>Writes the figures of a difference and names where nothing changes.</summary>
     internal void Change(DifferenceField field, IReadOnlyList<(double Level, Polyline Line)> contours)
     {

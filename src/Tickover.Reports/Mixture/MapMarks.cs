@@ -23,16 +23,24 @@ internal static class MapMarks
             if (frame.Plot.Contains(place))
             {
                 var radius = RadiusFor(point.Count);
-                drawing.Circle(place, radius + 1.2, Look.Line(Paint.Black, 1.2));
-                drawing.Circle(place, radius, new Look
+                var look = new Look { Fill = Cividis.PaintAt(scale.PartOf(point.Lambda)), Stroke = Paint.White, Width = 1.6 };
+                if (point.Off is null)
                 {
-                    Fill = Cividis.PaintAt(scale.PartOf(point.Lambda)),
-                    Stroke = Paint.White,
-                    Width = 1.6,
-                });
+                    drawing.Circle(place, radius + 1.2, Look.Line(Paint.Black, 1.2));
+                    drawing.Circle(place, radius, look);
+                }
+                else
+                {
+                    drawing.Path([Diamond(place, radius + 3.2)], Look.Line(Paint.Black, 1.2));
+                    drawing.Path([Diamond(place, radius + 1.6)], look);
+                }
             }
         }
     }
+
+    // Outside a limit is a diamond, here as everywhere
+    private static Polyline Diamond(ChartPoint at, double half) =>
+        new([new(at.X, at.Y - half), new(at.X + half, at.Y), new(at.X, at.Y + half), new(at.X - half, at.Y)], Closed: true);
 
     internal static void Ring(IDrawing drawing, ChartPoint place)
     {

@@ -63,6 +63,7 @@ public static class MixturePicture
         labels.Regions(field);
         labels.Contours(contours, field);
         MapMarks.Measured(drawing, view, frame, scale);
+        labels.Deviations(view.Measured);
         if (view.Tapped is { } spot)
         {
             MapMarks.Ring(drawing, frame.Place(spot));

@@ -92,6 +92,8 @@ public static class DemonstrationLoader
         await AddAsync<Approval>();
         await AddAsync<Photograph>();
         await AddAsync<RoadRun>();
+        await AddAsync<JetFitting>();
+        await AddAsync<StockJet>();
         return (all, (await record.WorkshopAsync(cancellation)).House);
 
         async Task AddAsync<T>()

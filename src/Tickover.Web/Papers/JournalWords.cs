@@ -41,7 +41,7 @@ internal sealed class JournalWords(VisitRecord visit)
         [
             .. from change in latest
                let item = RecordKinds.Read(change.Kind, change.After)
-               where item.Removed && item is not (SignOff or CautionSeen or Signature or Workshop.Visits.Visit)
+               where item.Removed && item is not (SignOff or CautionSeen or Signature or Workshop.Visits.Visit or JetFitting or CarDescription)
                select new JournalItem(change.Kind, change.Key, item.Version, $"{Kind(change.Kind)}: {Name(item)}"),
         ];
     }
@@ -57,6 +57,7 @@ internal sealed class JournalWords(VisitRecord visit)
         Photograph { Caption.Length: > 0 } p => p.Caption,
         Component c => c.What,
         RoadRun r => r.Name,
+        JetFitting f => string.Join(", ", f.Parts.Select(p => $"{p.Label.ToLowerInvariant()} {p.To}")),
         Reading r => $"{MeasureCatalogue.Find(r.Measure)?.Label ?? r.Measure}, {r.Place.Words().ToLowerInvariant()}, {r.Typed}",
         _ => "without a name",
     };
@@ -69,6 +70,7 @@ internal sealed class JournalWords(VisitRecord visit)
         "WorkNote" => "Note",
         "RoadRun" => "Road log",
         "StockJet" => "Shelf",
+        "JetFitting" => "Jets fitted",
         "StageMark" => "Stage",
         "SignOff" => "Check signed",
         "CautionSeen" => "Caution read",

@@ -28,6 +28,16 @@ public sealed record JetOutcome
     /// <summary>Whether somebody stopped it.</summary>
     public bool Stopped { get; init; }
 
+    /// <summary>The sets on offer beside what is fitted, the one to begin with first.</summary>
+    public IReadOnlyList<JetOffer> Offers => Advice is null
+        ? []
+        :
+        [
+            .. Advice.FromShelf is { } shelf ? new[] { new JetOffer("shelf", "Best from the shelf", shelf) } : [],
+            new JetOffer("least", "Least effort", Advice.LeastEffort),
+            new JetOffer("ordered", "Best if ordered", Advice.IfOrdered),
+        ];
+
     /// <summary>The proposal to begin with: from the shelf where there is one, else the least effort.</summary>
     public JetProposal? Proposal => Advice is null ? null : Advice.FromShelf ?? Advice.LeastEffort;
 }

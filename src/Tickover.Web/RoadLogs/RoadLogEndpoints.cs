@@ -33,6 +33,7 @@ internal static class RoadLogEndpoints
             jets.Begin(record, await desk.Record.AllAsync<StockJet>());
             return Results.Redirect(Of(record));
         })).GuardForm();
+        visit.MapFitting();
         visit.MapPost("/stop", (string id, VisitDesk desk, JetDesk jets) => desk.OnFormAsync(id, async (record, _) =>
         {
             jets.Stop(record, await desk.Record.AllAsync<StockJet>());

@@ -73,6 +73,8 @@ public static class JetChooser
             Map = map,
             InTarget = [.. JetTargets.Regimes.Select(r => (r, with.Ground.InTarget(map, r)))],
             InTargetOverall = with.Ground.InTarget(map),
+            ShareBand = ShareBand.Of(map, with.Ground.Cells, with.Ground.Weights, with.Ground.Targets),
+            Expected = RegimeForecast.Of(map, with.Ground),
             Cost = with.Ground.Cost(map),
         };
     }

@@ -1,5 +1,6 @@
 using Tickover.Workshop.Calibration;
 using Tickover.Workshop.Cars;
+using Tickover.Workshop.Visits;
 
 namespace Tickover.Workshop.JetChoice;
 
@@ -20,6 +21,12 @@ public sealed record JetProposal
 
     /// <summary>The same over all regimes.</summary>
     public required double InTargetOverall { get; init; }
+
+    /// <summary>90 % band of the share of driving in target, of which <see cref="InTargetOverall"/> is the mean.</summary>
+    public required (double Lowest, double Highest) ShareBand { get; init; }
+
+    /// <summary>Mean λ with its band, by regime.</summary>
+    public required IReadOnlyList<ExpectedRegime> Expected { get; init; }
 
     /// <summary>Expected cost: what the search made least.</summary>
     public required double Cost { get; init; }

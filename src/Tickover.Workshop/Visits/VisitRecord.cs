@@ -48,6 +48,9 @@ public sealed record VisitRecord
     /// <summary>Road logs of the visit, come down to points.</summary>
     public IReadOnlyList<RoadRun> Runs { get; init; } = [];
 
+    /// <summary>Sets of jets that were chosen and fitted, in the order they were kept.</summary>
+    public IReadOnlyList<JetFitting> Fittings { get; init; } = [];
+
     /// <summary>Checks signed and gates overridden, in the order they were kept.</summary>
     public IReadOnlyList<SignOff> SignOffs { get; init; } = [];
 

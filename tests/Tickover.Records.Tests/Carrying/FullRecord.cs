@@ -1,4 +1,5 @@
 using Tickover.Records.Tests.Pictures;
+using Tickover.Workshop.Logs;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Records.Tests.Carrying;
@@ -21,6 +22,7 @@ internal static class FullRecord
         photograph = photograph with { Hash = picture.Hash, Width = picture.Width, Height = picture.Height };
         await open.KeepAsync("workshop", new House { Id = House.TheOne, Name = "Saltmarsh Motor House", Address = "1 Quay\nSaltmarsh" }, owner, gauge);
         await open.KeepAsync("found", finding, photograph, open.Airflow(1, 3.9) with { Instrument = gauge.Id, EngineSpeedRpm = 850.5 });
+        var description = new CarDescription { Car = open.Car.Id, Since = new DateOnly(2026, 11, 12), Document = Repository.Sample("tern-2800") };
         await open.KeepAsync(
             "more",
             new PartLine { Visit = open.Visit.Id, What = "Hose", Price = 12.50m, Quantity = "1.5 m" },
@@ -32,7 +34,19 @@ internal static class FullRecord
             new CautionSeen { Visit = open.Visit.Id, Caution = "drain" },
             new StageMark { Id = StageMark.IdFor(open.Visit.Id, Stage.Arrival), Visit = open.Visit.Id, Stage = Stage.Arrival, State = StageState.Done },
             new Signature { Visit = open.Visit.Id, Person = open.Ruth.Id, For = "Account" },
-            new CarDescription { Car = open.Car.Id, Since = new DateOnly(2026, 11, 12), Document = Repository.Sample("tern-2800") },
+            description,
+            new RoadRun { Visit = open.Visit.Id, Name = "coast \"road\", λ.csv", On = new DateOnly(2026, 11, 14), Document = description.Document, Points = [new MixturePoint { Regime = Regime.Cruise, SpeedRpm = 2500, Lambda = 0.98, LambdaSigma = 0.01, Count = 50 }] },
+            new StockJet { Id = StockJet.IdFor("mainJet", 140), Part = "mainJet", Size = 140, Count = 6 },
+            new JetFitting
+            {
+                Visit = open.Visit.Id,
+                On = new DateOnly(2026, 11, 14),
+                Choice = "least effort",
+                Description = description.Id,
+                Share = 0.8,
+                Parts = [new FittedPart("mainJet", "Main jet", "135", "140", 6)],
+                Expected = [new ExpectedRegime("cruise", 0.98, 0.95, 1.01, 0.9)],
+            },
             new Component { Car = open.Car.Id, Kind = ComponentKind.Tank, Place = "left" });
         await open.KeepAsync("settled", (await open.FindingAsync(finding)) with { State = FindingState.PutRight, Decision = "renewed" });
         await open.UndoAsync();

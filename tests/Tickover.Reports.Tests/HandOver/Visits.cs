@@ -46,6 +46,8 @@ internal static class Visits
             SignOffs = Of<SignOff>(),
             Cautions = Of<CautionSeen>(),
             Signatures = Of<Signature>(),
+            Runs = Of<RoadRun>(),
+            Fittings = Of<JetFitting>(),
         };
     }
 

@@ -63,6 +63,21 @@ public sealed class MixturePictureTests
     }
 
     [Fact]
+    public void A_measured_point_off_by_more_than_its_band_is_a_diamond_with_its_figure()
+    {
+        MixtureView With(double off) => new()
+        {
+            Map = Maps.Typical(),
+            BarrelNumber = 1,
+            Measured = [new MeasuredPoint(new MapSpot(3500, 30), 0.95 + off, 20) { Expected = 0.95, Half = 0.03 }],
+        };
+
+        Assert.Contains("+0.05", Words(With(0.05)), StringComparer.Ordinal);
+        Assert.Contains("−0.04", Words(With(-0.04)), StringComparer.Ordinal);
+        Assert.DoesNotContain(Words(With(0.02)), w => w.StartsWith('+') || w.StartsWith('−'));
+    }
+
+    [Fact]
     public void A_map_without_any_answer_is_hatched_and_says_so()
     {
         var view = new MixtureView { Map = Maps.Of((_, _) => Maps.Point(1.9, PointValidity.TooLeanToRun)), BarrelNumber = 1 };

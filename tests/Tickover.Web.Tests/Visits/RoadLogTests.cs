@@ -9,7 +9,7 @@ public sealed class RoadLogTests
     private static readonly string Sample = Path.Combine(Repository.Root, "samples", "tern-road.csv");
 
     [Fact]
-    public async Task A_log_dropped_on_a_car_is_kept_as_points_and_jets_are_chosen_from_it()
+    public async Task A_log_dropped_on_a_car_is_kept_as_points_and_jets_chosen_from_it_are_fitted_and_undone()
     {
         await using var app = await TestApp.StartAsync();
         var (here, visit) = await BeginAsync(app);
@@ -27,6 +27,7 @@ public sealed class RoadLogTests
         Assert.Contains("Least effort", page, StringComparison.Ordinal);
         Assert.Contains("What to read next", page, StringComparison.Ordinal);
         Assert.Contains("Trial card", (await app.PageAsync($"{here}/trial-card")).Body!.TextContent, StringComparison.Ordinal);
+        await FitAndUndoAsync(app, here, visit);
     }
 
     [Theory]
@@ -57,6 +58,35 @@ public sealed class RoadLogTests
         Assert.Equal(HttpStatusCode.Found, again.StatusCode);
         Assert.InRange((int)wrong.StatusCode, 400, 499);
         Assert.Equal(6, Assert.Single(await app.Record.AllAsync<StockJet>()).Count);
+    }
+
+    // The set goes in by a button, the papers tell of it, and Undo takes it out of them again.
+    private static async Task FitAndUndoAsync(TestApp app, string here, Id<Visit> visit)
+    {
+        var before = (await app.Record.VisitAsync(visit))!;
+        var paper = $"/visits/{visit}/account";
+        var account = (await app.PageAsync(paper)).Body!.TextContent;
+
+        using var fitted = await app.PostFormAsync(here, $"{here}/fit", ("choice", "ordered"));
+        Assert.Equal(HttpStatusCode.Found, fitted.StatusCode);
+        var record = (await app.Record.VisitAsync(visit))!;
+        var fitting = Assert.Single(record.Fittings);
+        Assert.Equal(("best if ordered", "tern-road.csv"), (fitting.Choice, fitting.RestsOn));
+        Assert.InRange(fitting.Share, fitting.ShareLowest, fitting.ShareHighest);
+        Assert.True(fitting.ShareHighest - fitting.ShareLowest > 0.02, $"{fitting.ShareLowest} to {fitting.ShareHighest} is no band");
+        Assert.Equal(fitting.Description, record.Descriptions[^1].Id);
+        Assert.All(fitting.Parts, p => Assert.NotEqual(p.From, p.To, StringComparer.Ordinal));
+        Assert.True(record.Readings.Count(r => r.Moment == Moment.AsLeft) > before.Readings.Count(r => r.Moment == Moment.AsLeft), "the stamped numbers are readings as left");
+        Assert.Contains("Sets fitted", (await app.PageAsync(here)).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("best if ordered", (await app.PageAsync(paper)).Body!.TextContent, StringComparison.Ordinal);
+
+        Assert.DoesNotContain("I fit this set", (await app.PageAsync(here)).Body!.TextContent, StringComparison.Ordinal);
+
+        using var undone = await app.PostFormAsync(here, $"/visits/{visit}/undo");
+        var after = (await app.Record.VisitAsync(visit))!;
+        Assert.Empty(after.Fittings);
+        Assert.Equal(before.Descriptions[^1].Id, after.Descriptions[^1].Id);
+        Assert.Equal(account, (await app.PageAsync(paper)).Body!.TextContent);
     }
 
     private static async Task<(string Here, Id<Visit> Visit)> BeginAsync(TestApp app)

@@ -680,6 +680,78 @@ namespace Tickover.Records.Migrations.Postgres
                     b.ToTable("Instrument", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.JetFitting", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Choice")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<Guid>("Description")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Expected")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Parts")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("RestsOn")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<double>("Share")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("ShareBefore")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("ShareHighest")
+                        .HasColumnType("double precision");
+
+                    b.Property<double>("ShareLowest")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("Visit")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Description");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Visit");
+
+                    b.ToTable("JetFitting", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Workshop.Visits.Owner", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1537,6 +1609,21 @@ namespace Tickover.Records.Migrations.Postgres
 
             modelBuilder.Entity("Tickover.Workshop.Visits.Finding", b =>
                 {
+                    b.HasOne("Tickover.Workshop.Visits.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("Visit")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.JetFitting", b =>
+                {
+                    b.HasOne("Tickover.Workshop.Visits.CarDescription", null)
+                        .WithMany()
+                        .HasForeignKey("Description")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("Tickover.Workshop.Visits.Visit", null)
                         .WithMany()
                         .HasForeignKey("Visit")

@@ -675,6 +675,78 @@ namespace Tickover.Records.Migrations.Sqlite
                     b.ToTable("Instrument", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.JetFitting", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Choice")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Description")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Expected")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Parts")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("RestsOn")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("Share")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("ShareBefore")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("ShareHighest")
+                        .HasColumnType("REAL");
+
+                    b.Property<double>("ShareLowest")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Visit")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Description");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Visit");
+
+                    b.ToTable("JetFitting", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Workshop.Visits.Owner", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1532,6 +1604,21 @@ namespace Tickover.Records.Migrations.Sqlite
 
             modelBuilder.Entity("Tickover.Workshop.Visits.Finding", b =>
                 {
+                    b.HasOne("Tickover.Workshop.Visits.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("Visit")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.JetFitting", b =>
+                {
+                    b.HasOne("Tickover.Workshop.Visits.CarDescription", null)
+                        .WithMany()
+                        .HasForeignKey("Description")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("Tickover.Workshop.Visits.Visit", null)
                         .WithMany()
                         .HasForeignKey("Visit")

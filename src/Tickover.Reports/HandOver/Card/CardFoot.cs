@@ -1,4 +1,6 @@
+using Tickover.Reports.HandOver.Parts;
 using Tickover.Reports.Paper;
+using Tickover.Workshop.JetFittings;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Reports.HandOver.Card;
@@ -50,8 +52,17 @@ internal static class CardFoot
     private static IEnumerable<IReadOnlyList<Prose>> Changes(Telling t)
     {
         var notes = t.Record.Notes.Where(n => n.Kind == WorkKind.Changed).Select(n => (n.On, What: n.What, n.Why, Result: n.Further));
-        var documents = t.Record.Descriptions.Skip(1).Select(d => (On: d.Since, What: "Car described anew", Why: d.Reason, Result: ""));
-        return notes.Concat(documents).OrderByDescending(c => c.On).Select(c => (IReadOnlyList<Prose>)
+        var fittings = JetStory.Of(t.Record).Fittings;
+        var fitted = fittings.Select(f => (f.Fitting.On, What: PaperText.Capital(RoadJetsPart.Changes(f.Fitting)), Why: f.Fitting.Choice, Result: Result(f)));
+        var documents = t.Record.Descriptions.Skip(1).Where(d => !fittings.Any(f => f.Fitting.Description == d.Id)).Select(d => (On: d.Since, What: "Car described anew", Why: d.Reason, Result: ""));
+        return notes.Concat(fitted).Concat(documents).OrderByDescending(c => c.On).Select(c => (IReadOnlyList<Prose>)
             [Prose.Of(t.ShortDay(c.On)), Prose.Of(c.What), Prose.Of(c.Why.Length > 0 ? c.Why : "not noted"), Prose.Of(c.Result.Length > 0 ? c.Result : "not noted")]);
+    }
+
+    private static string Result(FittingStory story)
+    {
+        var fitting = story.Fitting;
+        var expected = $"Expected {RoadJetsPart.Share(fitting.Share)} in target ({RoadJetsPart.Share(fitting.ShareLowest)} to {RoadJetsPart.Share(fitting.ShareHighest)})";
+        return story.Proof is { } run ? $"{expected}; {run.InTarget} of {run.Readings} readings were" : $"{expected}; not driven since";
     }
 }

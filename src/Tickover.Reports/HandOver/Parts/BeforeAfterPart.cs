@@ -114,7 +114,7 @@ internal static class BeforeAfterPart
         var rows = Road.Select(t.Compared).OfType<MeasureComparison>().SelectMany(c => c.Rows.Select(r => new BeforeAfterTable.Row(
             [Prose.Of(r.Place == Place.WholeCar ? t.Label(c.Measure) : $"{t.Label(c.Measure)}, {t.Where(r.Place).ToLowerInvariant()}")], t.Value(c.Measure, r.AsFound), t.Value(c.Measure, r.AsLeft)))).ToList();
         yield return rows.Count == 0 ? t.Tell("No road test was noted.") : BeforeAfterTable.Of(t, "Road test", [new Column("On the road")], rows);
-        if (rows.Count > 0)
+        if (rows.Count > 0 && t.Record.Runs.Count == 0)
         {
             yield return t.Note("No log of the drive is in the record, so no graph of it is shown.");
         }
