@@ -1,5 +1,6 @@
 using Tickover.Web.Frame;
 using Tickover.Web.Visits;
+using Tickover.Workshop.Cars;
 using Tickover.Workshop.Logs;
 using Tickover.Workshop.Visits;
 
@@ -73,12 +74,13 @@ public sealed class LogIntake(ILogBook book, LogsInHand hand)
             return desk.Refuse(string.Join(" ", fields.Problems), back);
         }
 
-        if (JetDesk.CarOf(record) is not { } car)
+        // A log read again belongs to the jets that were in when it was taken, whatever was fitted since.
+        var kept = record.Runs.FirstOrDefault(r => r.Id == log.Id);
+        if ((kept is null ? JetDesk.CarOf(record) : CarDocument.Read(kept.Document).Car) is not { } car)
         {
             return desk.Refuse("The car has no description that can be read, so the log has nothing to be held against. Write the description first.", back);
         }
 
-        var kept = record.Runs.FirstOrDefault(r => r.Id == log.Id);
         await using var stream = File.OpenRead(log.File);
         var told = await Task.Run(() => book.Read(stream, log.Name, car, hints, CancellationToken.None));
         log = log with { Told = told };
