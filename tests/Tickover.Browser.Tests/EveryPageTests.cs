@@ -1,7 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
-using Microsoft.Playwright;
-
 namespace Tickover.Browser.Tests;
 
 /// <summary>What holds on every page, at a desk and on a phone.</summary>
@@ -58,21 +54,12 @@ public sealed class EveryPageTests(Workshop workshop)
         return pairs;
     }
 
-    private static async Task<IEnumerable<string>> ViolationsAsync(IPage page)
-    {
-        // Contrast of 7:1 is asked for beside what axe takes as its usual rules.
-        var options = new AxeRunOptions { Rules = new Dictionary<string, RuleOptions>(StringComparer.Ordinal) { ["color-contrast-enhanced"] = new() { Enabled = true } } };
-        var result = await page.RunAxe(options);
-        return result.Violations.Select(v => $"{v.Id}: {v.Help}: {string.Join(" | ", v.Nodes.Select(n => n.Html[..Math.Min(100, n.Html.Length)]).Take(3))}");
-    }
-
     private async Task IsGoodAsync(string address, string theme, (int, int) size)
     {
         await using var window = await workshop.OpenAsync(size, theme);
         var page = await window.GoAsync(workshop.Filled(address));
 
-        await FitsAsync(page);
-        Assert.Empty(await ViolationsAsync(page));
+        await PageChecks.IsGoodAsync(page);
 
         // A window of 640 px is what a desk of 1280 px shows at 200 %.
         await page.SetViewportSizeAsync(640, 400);
@@ -83,14 +70,6 @@ public sealed class EveryPageTests(Workshop workshop)
     {
         await using var window = await workshop.OpenAsync(size, theme);
 
-        await FitsAsync(await window.GoAsync(workshop.Filled(address)));
-    }
-
-    private static async Task FitsAsync(IPage page)
-    {
-        Assert.Equal(0, await PageMeasures.OverflowAsync(page));
-        Assert.Equal([], await PageMeasures.SmallTargetsAsync(page));
-        Assert.Equal([], await PageMeasures.SmallTextsAsync(page));
-        Assert.Equal([], await PageMeasures.CutOffTextsAsync(page));
+        await PageChecks.FitsAsync(await window.GoAsync(workshop.Filled(address)));
     }
 }

@@ -50,4 +50,37 @@ public sealed class LogCommandTests
         Assert.Contains("told", ran.Output, StringComparison.Ordinal);
         Assert.Contains("Not used: map_kpa", ran.Output, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task What_was_told_is_remembered_in_a_file_and_read_so_again()
+    {
+        var layout = Path.Combine(Directory.CreateTempSubdirectory("tickover-layout-").FullName, "logger.json");
+        const string log = "tickover log samples/tern-road.csv --car samples/tern-2800.car.json";
+
+        var told = await Ran.LineAsync($"{log} --set map_kpa=ignored --remember {layout}");
+        var again = await Ran.LineAsync($"{log} --layout {layout}");
+        var nothing = await Ran.LineAsync($"{log} --remember {layout}");
+        var missing = await Ran.LineAsync($"{log} --layout {layout}.no");
+
+        Assert.Equal(ExitCode.Done, told.Code);
+        Assert.Equal(ExitCode.Done, again.Code);
+        Assert.Contains("Not used: map_kpa", again.Output, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.UnusableInput, nothing.Code);
+        Assert.Contains("nothing to remember", nothing.Error, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.UnusableInput, missing.Code);
+    }
+
+    [Fact]
+    public async Task The_trace_is_drawn_into_a_file_and_the_pump_is_judged_in_words()
+    {
+        var picture = Path.Combine(Directory.CreateTempSubdirectory("tickover-trace-").FullName, "trace.svg");
+
+        var ran = await Ran.LineAsync($"tickover log samples/osprey-road.csv --car samples/osprey-v8.car.json --picture {picture}");
+
+        Assert.Equal(ExitCode.Done, ran.Code);
+        Assert.Contains("Accelerator pump: ", ran.Output, StringComparison.Ordinal);
+        var svg = System.Xml.Linq.XDocument.Load(picture);
+        Assert.Contains("bank 2", svg.Root!.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain("var(--on", svg.ToString(), StringComparison.Ordinal);
+    }
 }

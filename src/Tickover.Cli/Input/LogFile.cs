@@ -18,7 +18,7 @@ internal static class LogFile
         try
         {
             using var stream = path is CarFile.StandardInput ? terminal.Input() : File.OpenRead(path);
-            var told = new LogBook().Read(stream, Path.GetFileName(path), car, cancellation);
+            var told = new LogBook().Read(stream, Path.GetFileName(path), car, new LogHints(), cancellation);
             return told.Refusals.Count > 0 ? Answer<LogTold>.No($"{path}: {string.Join(" ", told.Refusals)}") : told;
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)

@@ -7,4 +7,7 @@ namespace Tickover.Cli.Json;
 /// <param name="Bank">Bank from 1, or null.</param>
 /// <param name="Sureness">How sure that is.</param>
 /// <param name="Why">Why.</param>
-internal sealed record LoggedColumn(string Column, string Quantity, string? Unit, int? Bank, string Sureness, string Why);
+/// <param name="Seen">A few cells.</param>
+/// <param name="Least">Smallest figure, as the file has it.</param>
+/// <param name="Most">Largest figure, likewise.</param>
+internal sealed record LoggedColumn(string Column, string Quantity, string? Unit, int? Bank, string Sureness, string Why, string Seen, double? Least, double? Most);

@@ -33,6 +33,12 @@ internal sealed record LoggedFile
     /// <summary>What was mended.</summary>
     public required IReadOnlyList<LoggedCount> Repairs { get; init; }
 
+    /// <summary>Parts the file seems to consist of; none where it is of one piece.</summary>
+    public required IReadOnlyList<LoggedPart> Parts { get; init; }
+
+    /// <summary>What it says of the accelerator pump; null where the log was refused.</summary>
+    public LoggedPump? Pump { get; init; }
+
     /// <summary>Transport delay; null where the log was refused.</summary>
     public LoggedDelay? Delay { get; init; }
 

@@ -52,15 +52,28 @@ internal sealed class Delivery(Terminal terminal)
     /// <returns>The exit code.</returns>
     public int Give(string path, string text)
     {
-        var complaint = Directory.Exists(path) ? $"'{path}' is a folder. Name a file in it." : Write(path, text);
-        if (complaint is null)
+        if (Beside(path, text) is not { } complaint)
         {
-            terminal.Error.WriteLine($"Written to {path}.");
             return ExitCode.Done;
         }
 
         terminal.Error.WriteLine(complaint);
         return ExitCode.UnusableInput;
+    }
+
+    /// <summary>Writes a file beside what is printed.</summary>
+    /// <param name="path">Where.</param>
+    /// <param name="text">What.</param>
+    /// <returns>Null, or why it could not be written.</returns>
+    public string? Beside(string path, string text)
+    {
+        var complaint = Directory.Exists(path) ? $"'{path}' is a folder. Name a file in it." : Write(path, text);
+        if (complaint is null)
+        {
+            terminal.Error.WriteLine($"Written to {path}.");
+        }
+
+        return complaint;
     }
 
     private static string? Write(string path, string text)

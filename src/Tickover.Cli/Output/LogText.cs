@@ -26,10 +26,11 @@ internal sealed class LogText(int width)
         }
 
         Rows(text, reading);
+        Parts(text, reading.Parts);
         if (reading.Refusal is { } refusal)
         {
             text.AppendLine();
-            WrappedText.Append(text, width, string.Empty, $"Cannot be used. {refusal}");
+            WrappedText.Append(text, width, string.Empty, $"Cannot be used. {refusal}{WayIn(refusal.Because)}");
         }
 
         if (result.Account is { } account)
@@ -55,6 +56,15 @@ internal sealed class LogText(int width)
         }
     }
 
+    // What a person says of a column is said with an option here.
+    private static string WayIn(LogRefusedBecause because) => because switch
+    {
+        LogRefusedBecause.ColumnMissing => " A column is named with --set, such as --set \"O2 left=lambda@1:AFR 14.7\"; rows a second with --rate.",
+        LogRefusedBecause.Implausible or LogRefusedBecause.NothingMoves => " A column is named with --set, such as --set \"Vac=map:mmHg vac\".",
+        LogRefusedBecause.TwoEngines => " A column is put aside with --set, such as --set \"RPM 2=ignored\".",
+        _ => string.Empty,
+    };
+
     private void Rows(StringBuilder text, LogReading reading)
     {
         if (reading.Rows == 0)
@@ -69,6 +79,14 @@ internal sealed class LogText(int width)
             {
                 WrappedText.Append(text, width, string.Empty, $"{head}: {string.Join("; ", counts.Select(d => string.Create(C, $"{d.Rows:N0} {d.What}")))}.");
             }
+        }
+    }
+
+    private void Parts(StringBuilder text, IReadOnlyList<LogPart> parts)
+    {
+        foreach (var (part, k) in parts.Select((p, k) => (p, k + 1)))
+        {
+            WrappedText.Append(text, width, string.Empty, string.Create(C, $"Part {k} (--part {k}): {part.Words}."));
         }
     }
 
@@ -87,11 +105,35 @@ internal sealed class LogText(int width)
         text.Append(Points(account));
         var left = account.Dropped.Select(d => string.Create(C, $"{d.Seconds:0} s {d.Why}"));
         WrappedText.Append(text, width, string.Empty, $"No points from: {string.Join("; ", left)}. Fast openings: {account.TipIns.Select(t => t.StartSeconds).Distinct().Count().ToString(C)}.");
+        if (account.NoPoints is { } none)
+        {
+            WrappedText.Append(text, width, string.Empty, $"No points. {none}");
+        }
+
         foreach (var doubt in account.Doubts)
         {
-            WrappedText.Append(text, width, "- ", doubt);
+            WrappedText.Append(text, width, string.Empty, $"- {doubt}");
+        }
+
+        Pump(text, account.Pump);
+    }
+
+    private void Pump(StringBuilder text, LogPump pump)
+    {
+        text.AppendLine();
+        WrappedText.Append(text, width, string.Empty, $"Accelerator pump: {pump.Words}");
+        foreach (var (advice, k) in pump.Advice.Select((a, k) => (a, k + 1)))
+        {
+            WrappedText.Append(text, width, string.Empty, string.Create(C, $"{k}. {advice}"));
+        }
+
+        foreach (var alike in pump.Shots.GroupBy(s => s.Words, StringComparer.Ordinal))
+        {
+            WrappedText.Append(text, width, "  ", $"At {string.Join(", ", alike.Select(At))}: {alike.Key}");
         }
     }
+
+    private static string At(LogShot shot) => string.Create(C, $"{shot.StartSeconds:0.0} s{(shot.Bank is { } bank ? $" (bank {bank})" : string.Empty)}");
 
     private string Points(LogAccount account) => TextTable.Text(
         width,

@@ -8,14 +8,5 @@ internal static class RegimeWords
     /// <summary>The words.</summary>
     /// <param name="regime">The regime.</param>
     /// <returns>Such as "full load".</returns>
-    public static string Of(Regime regime) => regime switch
-    {
-        Regime.Idle => "idle",
-        Regime.Progression => "progression",
-        Regime.Changeover => "changeover",
-        Regime.Cruise => "cruise",
-        Regime.FullLoad => "full load",
-        Regime.TipIn => "tip-in",
-        _ => "overrun",
-    };
+    public static string Of(Regime regime) => RegimeNames.Of(regime);
 }

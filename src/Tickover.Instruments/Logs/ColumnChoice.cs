@@ -23,4 +23,13 @@ public sealed record ColumnChoice
 
     /// <summary>Why, in plain words.</summary>
     public string Why { get; init; } = string.Empty;
+
+    /// <summary>A few cells as they stand in the file, with semicolons between.</summary>
+    public string Seen { get; init; } = string.Empty;
+
+    /// <summary>Smallest figure seen, as the file has it: of the whole file where the column is used, else of its first rows; null without figures.</summary>
+    public double? Least { get; init; }
+
+    /// <summary>Largest figure seen, likewise.</summary>
+    public double? Most { get; init; }
 }

@@ -17,6 +17,7 @@ internal sealed class LogAssembly(TableShape shape, LogReadingSettings settings,
     private ColumnChoice[] _columns = [];
     private bool[] _kept = [];
     private int _keptCount;
+    private IReadOnlyList<int> _restarts = [];
 
     /// <summary>Finishes a reading.</summary>
     /// <param name="seen">What was seen so far.</param>
@@ -36,16 +37,26 @@ internal sealed class LogAssembly(TableShape shape, LogReadingSettings settings,
 
         var seconds = Clock();
         Settle();
-        var (log, refusal) = Channels(seconds);
+        var (whole, unusable) = Channels(seconds);
+        var (log, parts, refusal) = whole is null ? (null, [], unusable) : InParts(whole);
         return seen with
         {
             Log = log,
             Refusal = refusal,
+            Parts = parts,
             Columns = _columns,
             RowsKept = seen.RowsKept - _dropped.Sum(d => d.Rows) * table.RowsPerSample,
             Dropped = [.. seen.Dropped, .. _dropped],
             Repairs = [.. seen.Repairs, .. _repairs.Where(r => r.Rows > 0)],
         };
+    }
+
+    private (RoadLog? Log, IReadOnlyList<LogPart> Parts, LogRefusal? Refusal) InParts(RoadLog log)
+    {
+        var (parts, doubt) = new EngineSeams(log, _restarts).Look();
+        return settings.Part is not { } part ? (doubt is null ? log : log with { Doubts = [.. log.Doubts, doubt] }, parts, null)
+            : part >= 1 && part <= parts.Count ? (LogParts.Take(log, parts[part - 1]), parts, null)
+            : (null, parts, Refusals.NoSuchPart(part, parts));
     }
 
     private LogRefusal? OtherEngine()
@@ -75,7 +86,8 @@ internal sealed class LogAssembly(TableShape shape, LogReadingSettings settings,
         if (Array.Find(_columns, c => c.Quantity is LogQuantity.Time) is { } time)
         {
             time = clock ? time with { Unit = LogUnits.Find(LogQuantity.Time, "clock"), Why = time.Why + "; written out" } : TimeUnit.Find(table.Times, time);
-            _columns[time.Index] = time;
+            var (first, last) = clock || table.Count == 0 ? (time.Least, time.Most) : (table.Times.ToArray().Min(), table.Times.ToArray().Max());
+            _columns[time.Index] = time with { Least = first, Most = last };
             scale = time.Unit!.Scale;
         }
 
@@ -87,6 +99,7 @@ internal sealed class LogAssembly(TableShape shape, LogReadingSettings settings,
         var mender = new TimeMender();
         _kept = new bool[table.Count];
         var mended = mender.Mend(table.Times, _kept);
+        _restarts = mender.Restarts;
         _repairs.AddRange(mender.Repairs);
         _keptCount = table.Count - (int)mender.AlreadySeen;
         if (mender.AlreadySeen > 0)
@@ -109,6 +122,8 @@ internal sealed class LogAssembly(TableShape shape, LogReadingSettings settings,
                 continue;
             }
 
+            var (least, most) = Ends(Raw(column));
+            column = column with { Least = least, Most = most };
             _columns[i] = column.Quantity is LogQuantity.ManifoldPressure
                 ? pressure.Settle(column, Raw(column), throttle is null ? [] : Raw(throttle), HeadingText.Of(column.Column, shape.Units[column.Index]))
                 : judge.Settle(column, Raw(column));
@@ -118,6 +133,21 @@ internal sealed class LogAssembly(TableShape shape, LogReadingSettings settings,
                 Leave(i);
             }
         }
+    }
+
+    private static (double? Least, double? Most) Ends(ReadOnlySpan<float> figures)
+    {
+        var (least, most) = (float.PositiveInfinity, float.NegativeInfinity);
+        foreach (var figure in figures)
+        {
+            if (float.IsFinite(figure))
+            {
+                (least, most) = (Math.Min(least, figure), Math.Max(most, figure));
+            }
+        }
+
+        // By way of the text: 4.1 as the file has it, not 4.099999.
+        return least > most ? (null, null) : (double.Parse(least.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), double.Parse(most.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
     }
 
     private void Leave(int i)
@@ -138,7 +168,7 @@ internal sealed class LogAssembly(TableShape shape, LogReadingSettings settings,
 
         if (!Of(LogQuantity.Throttle).Any() && !Of(LogQuantity.ManifoldPressure).Any())
         {
-            return (null, new(LogRefusedBecause.NothingMoves, $"Neither throttle nor manifold pressure can be used. {string.Join(' ', _doubts)}", "Log one of them, or name its column and unit."));
+            return (null, new(LogRefusedBecause.NothingMoves, $"Neither throttle nor manifold pressure can be used. {string.Join(' ', _doubts)}", "Log one of them, or say which column it is and in which unit."));
         }
 
         var (lambdas, refusal) = Lambdas(seconds);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Tickover.Instruments.Logs.Columns;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Logs;
 
@@ -11,11 +12,34 @@ public sealed class LogBook : ILogBook
     private static readonly CultureInfo C = CultureInfo.InvariantCulture;
 
     /// <inheritdoc/>
-    public LogTold Read(Stream log, string name, Car car, CancellationToken cancellation)
+    public LogTold Read(Stream log, string name, Car car, LogHints hints, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(car);
-        return Of(LogReader.Read(log, Settings(name, car), null, cancellation), car);
+        ArgumentNullException.ThrowIfNull(hints);
+        var told = new List<ColumnChoice>();
+        foreach (var text in hints.Columns)
+        {
+            var (column, complaint) = ColumnWords.Read(text);
+            if (column is null)
+            {
+                return new LogTold([], [], [complaint], new LogSheet());
+            }
+
+            told.Add(column);
+        }
+
+        var settings = Settings(name, car) with
+        {
+            Columns = told,
+            Layouts = [.. hints.Layouts.Select(LogLayout.Read).OfType<LogLayout>()],
+            RowsPerSecond = hints.RowsPerSecond,
+            Part = hints.Part,
+        };
+        return Of(LogReader.Read(log, settings, null, cancellation), car, hints);
     }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<LogMeaning> Meanings() => ColumnWords.Meanings();
 
     /// <summary>What is known beforehand of a log of a car.</summary>
     /// <param name="name">What the log is called.</param>
@@ -35,20 +59,22 @@ public sealed class LogBook : ILogBook
     /// <summary>The points of a log that was read, with the account.</summary>
     /// <param name="reading">What came of reading it.</param>
     /// <param name="car">The car as it was.</param>
+    /// <param name="hints">What a person said of it.</param>
     /// <returns>Points and sentences, or refusals.</returns>
-    public static LogTold Of(LogReading reading, Car car)
+    private static LogTold Of(LogReading reading, Car car, LogHints hints)
     {
-        ArgumentNullException.ThrowIfNull(reading);
+        var sheet = LogSheets.Of(reading, hints);
         if (reading.Log is not { } log)
         {
-            return new LogTold([], [], [reading.Refusal?.ToString() ?? "The log cannot be used."]);
+            return new LogTold([], [], [reading.Refusal?.ToString() ?? "The log cannot be used."], sheet);
         }
 
         var account = LogPoints.Of(log, car);
         var told = Told(reading, account);
+        sheet = sheet with { Trace = account.Trace, Pump = account.Pump };
         return account.Points.Count > 0
-            ? new LogTold(InOneBank(account.Points, car), told, [])
-            : new LogTold([], told, [$"No stretch of the log stands still long enough to be used: {string.Join(", ", account.Dropped.Select(a => string.Create(C, $"{a.Seconds:0.#} s {a.Why}")))}. Hold each speed for five seconds or longer."]);
+            ? new LogTold(InOneBank(account.Points, car), told, [], sheet)
+            : new LogTold([], told, [account.NoPoints!, string.Create(C, $"What was there: {string.Join(", ", account.Dropped.Select(a => string.Create(C, $"{a.Seconds:0.#} s {a.Why}")))}."), .. reading.Log.Doubts], sheet);
     }
 
     // On an engine of one bank, left and right are two probes in one exhaust, or its two halves.
@@ -58,7 +84,7 @@ public sealed class LogBook : ILogBook
     private static List<string> Told(LogReading reading, LogAccount account)
     {
         var used = reading.Columns.Where(c => c.Quantity != LogQuantity.Ignored).Select(c =>
-            $"{c.Column} as {c.Quantity}{(c.Unit is { } unit ? $" in {unit}" : "")}{(c.Bank is { } bank ? string.Create(C, $", bank {bank}") : "")}");
+            $"{c.Column} as {ColumnFinder.Words(c.Quantity)}{(c.Unit is { } unit ? $" in {unit}" : "")}{(c.Bank is { } bank ? string.Create(C, $", bank {bank}") : "")}");
         var told = new List<string>
         {
             $"{reading.Form}. Taken: {string.Join("; ", used)}.",

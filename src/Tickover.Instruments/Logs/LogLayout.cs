@@ -19,14 +19,17 @@ public sealed record LogLayout
     /// <returns>The key.</returns>
     public static string KeyOf(IEnumerable<string> headings) => string.Join('|', headings.Select(h => h.Trim().ToLowerInvariant()));
 
-    /// <summary>The layout to remember of columns found or corrected.</summary>
+    /// <summary>The layout to remember of what a person told: the other columns are found again in each file, since a pick-up or a unit may differ from car to car.</summary>
     /// <param name="columns">All columns of the file, in order.</param>
-    /// <returns>The layout.</returns>
-    public static LogLayout Of(IReadOnlyList<ColumnChoice> columns) => new()
-    {
-        Key = KeyOf(columns.Select(c => c.Column)),
-        Columns = [.. columns.Select(c => new RememberedColumn(c.Column, c.Quantity.ToString(), c.Unit?.Name ?? string.Empty, c.Bank))],
-    };
+    /// <returns>The layout; null where nothing was told.</returns>
+    public static LogLayout? Of(IReadOnlyList<ColumnChoice> columns) =>
+        columns.Any(c => c.Sureness is HowSure.Told)
+            ? new()
+            {
+                Key = KeyOf(columns.Select(c => c.Column)),
+                Columns = [.. columns.Where(c => c.Sureness is HowSure.Told).Select(c => new RememberedColumn(c.Column, c.Quantity.ToString(), c.Unit?.Name ?? string.Empty, c.Bank, c.Index + 1))],
+            }
+            : null;
 
     /// <summary>Reads a layout written by <see cref="ToText"/>.</summary>
     /// <param name="text">The text.</param>
@@ -55,6 +58,7 @@ public sealed record LogLayout
         select new ColumnChoice
         {
             Column = column.Column,
+            Index = column.Place - 1,
             Quantity = quantity,
             Unit = LogUnits.Find(quantity, column.Unit),
             Bank = column.Bank,

@@ -31,4 +31,7 @@ public sealed record LogReading
 
     /// <summary>What was mended, by kind.</summary>
     public IReadOnlyList<LogCount> Repairs { get; init; } = [];
+
+    /// <summary>Parts the file seems to consist of; none where it is of one piece.</summary>
+    public IReadOnlyList<LogPart> Parts { get; init; } = [];
 }

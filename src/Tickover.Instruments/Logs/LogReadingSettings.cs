@@ -24,6 +24,9 @@ public sealed record LogReadingSettings
     /// <summary>Rows a second, for a file without a time column; null where it has one.</summary>
     public double? RowsPerSecond { get; init; }
 
+    /// <summary>Part of the file to take, from 1, where it consists of several; null for the whole.</summary>
+    public int? Part { get; init; }
+
     /// <summary>Most rows kept in memory, 1 000 or more; beyond, neighbours are averaged in pairs. Two million rows of ten channels are 96 MB.</summary>
     public int MostRows { get; init; } = 2_000_000;
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Tickover.Instruments.Logs.Columns;
 using Tickover.Instruments.Logs.Text;
+using Tickover.Workshop.Logs;
 
 namespace Tickover.Instruments.Logs;
 
@@ -26,7 +27,7 @@ internal static class Refusals
         }
 
         return Missing(columns, settings) is { Count: > 0 } missing
-            ? new(LogRefusedBecause.ColumnMissing, $"No column was found for {string.Join(" and ", missing)}.", $"Name it with COLUMN=QUANTITY:UNIT if it is there under another heading ({Listed(shape.Headings)}); otherwise log it.")
+            ? new(LogRefusedBecause.ColumnMissing, $"No column was found for {string.Join(" and ", missing)}.", $"If it is there under another heading ({Listed(shape.Headings)}), say which; otherwise log it.")
             : null;
     }
 
@@ -38,7 +39,12 @@ internal static class Refusals
     internal static LogRefusal TwoEngines(string first, string second) => new(
         LogRefusedBecause.TwoEngines,
         $"'{first}' and '{second}' are both engine speeds and do not go together: two engines in one file.",
-        $"Say which is this car's, such as {second}=ignored, and give that engine's mixture and throttle likewise.");
+        $"Say which is this car's: take '{first}' or '{second}' for not used, and see that mixture and throttle are that engine's too.");
+
+    internal static LogRefusal NoSuchPart(int part, IReadOnlyList<LogPart> parts) => new(
+        LogRefusedBecause.TwoEngines,
+        string.Create(CultureInfo.InvariantCulture, $"There is no part {part} in the file."),
+        parts.Count == 0 ? "It is of one piece: take the whole." : $"The parts are: {string.Join("; ", parts.Select((p, k) => string.Create(CultureInfo.InvariantCulture, $"{k + 1} is {p.Words}")))}.");
 
     internal static LogRefusal NoRows() => new(
         LogRefusedBecause.NoTable, "Hardly a row holds a time with engine speed and mixture.", "Log at least a minute with the engine running and the λ sensor warm.");
@@ -51,7 +57,7 @@ internal static class Refusals
     internal static LogRefusal Implausible(ColumnChoice column) => new(
         LogRefusedBecause.Implausible,
         $"'{column.Column}' cannot be {ColumnFinder.Words(column.Quantity)}: {column.Why}.",
-        $"Name its unit ({Listed(LogUnits.NamesOf(column.Quantity))}) or another column; a sensor's volts have to be logged as λ or AFR.");
+        $"Say its unit ({Listed(LogUnits.NamesOf(column.Quantity))}), or take another column; a sensor's volts have to be logged as λ or AFR.");
 
     private static List<string> Missing(IReadOnlyList<ColumnChoice> columns, LogReadingSettings settings)
     {

@@ -5,4 +5,5 @@ namespace Tickover.Instruments.Logs;
 /// <param name="Quantity">Name of its <see cref="LogQuantity"/>.</param>
 /// <param name="Unit">Name of its unit; empty for none.</param>
 /// <param name="Bank">Bank from 1, or null.</param>
-public sealed record RememberedColumn(string Column, string Quantity, string Unit, int? Bank);
+/// <param name="Place">Place in the row from 1, for files in which two columns are called alike; 0 where the heading alone tells.</param>
+public sealed record RememberedColumn(string Column, string Quantity, string Unit, int? Bank, int Place = 0);

@@ -32,6 +32,7 @@ internal static class ItemLikeness
         RoadRun r => $"The road log {r.Name}",
         StockJet s => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"The stock of {s.Part} {s.Size}"),
         JetFitting f => $"The jets fitted on {f.On:yyyy-MM-dd}",
+        LoggerLayout => "What is remembered of a logger's columns",
         Photograph p => $"The photograph \"{p.Caption}\"",
         _ => $"A {RecordKinds.NameOf(item)}",
     };

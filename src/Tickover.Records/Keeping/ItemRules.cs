@@ -10,7 +10,7 @@ internal static class ItemRules
     /// <summary>Longest text of a field, in characters; a page of close writing.</summary>
     public const int LongestText = 8000;
 
-    /// <summary>Longest car document.</summary>
+    /// <summary>Longest car document, and longest note on the columns of a log.</summary>
     private const int LongestDocument = 1_000_000;
 
     private static readonly DateOnly FirstDay = new(1885, 1, 1);
@@ -48,12 +48,15 @@ internal static class ItemRules
     private static string? Complaint(RecordItem item, PropertyInfo field) => field.GetValue(item) switch
     {
         null when field.PropertyType == typeof(string) => $"{field.Name} is missing.",
-        string text => Text(field.Name, text, string.Equals(field.Name, nameof(CarDescription.Document), StringComparison.Ordinal) ? LongestDocument : LongestText),
+        string text => Text(field.Name, text, Longest(item, field)),
         double number when !double.IsFinite(number) => $"{field.Name} is not a number.",
         Enum value when !Enum.IsDefined(value.GetType(), value) => $"{field.Name} is none of the words known here.",
         DateOnly day when field.Name.EndsWith("On", StringComparison.Ordinal) && day != default && (day < FirstDay || day > LastDay) => $"{field.Name}: {day:yyyy-MM-dd} is no day a car was looked at.",
         _ => null,
     };
+
+    private static int Longest(RecordItem item, PropertyInfo field) =>
+        item is LoggerLayout || string.Equals(field.Name, nameof(CarDescription.Document), StringComparison.Ordinal) ? LongestDocument : LongestText;
 
     private static string? Text(string field, string text, int longest)
     {
@@ -100,6 +103,7 @@ internal static class ItemRules
         Approval { Asked: "" } => "The question is empty.",
         RoadRun { Name: "" } => "The run has no name.",
         RoadRun { Points: [] } => "The run has no points.",
+        LoggerLayout { Headings: "" } or LoggerLayout { Layout: "" } => "The note on a logger's columns is empty.",
         StockJet { Count: < 0 or > 10_000 } => "The number on the shelf is not between 0 and 10,000.",
         JetFitting { Parts: [] } => "Nothing is named that was fitted.",
         JetFitting { Share: < 0 or > 1 } or JetFitting { ShareBefore: < 0 or > 1 } => "The share of driving is not between 0 and 1.",

@@ -41,6 +41,7 @@ internal abstract class RecordsContext(DbContextOptions options) : DbContext(opt
         configurationBuilder.Properties<IReadOnlyList<MixturePoint>>().HaveConversion<JsonColumn<IReadOnlyList<MixturePoint>>, JsonColumnComparer<IReadOnlyList<MixturePoint>>>();
         configurationBuilder.Properties<IReadOnlyList<FittedPart>>().HaveConversion<JsonColumn<IReadOnlyList<FittedPart>>, JsonColumnComparer<IReadOnlyList<FittedPart>>>();
         configurationBuilder.Properties<IReadOnlyList<ExpectedRegime>>().HaveConversion<JsonColumn<IReadOnlyList<ExpectedRegime>>, JsonColumnComparer<IReadOnlyList<ExpectedRegime>>>();
+        configurationBuilder.Properties<LogSheet>().HaveConversion<JsonColumn<LogSheet>, JsonColumnComparer<LogSheet>>();
         configurationBuilder.Properties<IReadOnlyDictionary<string, string>>()
             .HaveConversion<JsonColumn<IReadOnlyDictionary<string, string>>, JsonColumnComparer<IReadOnlyDictionary<string, string>>>();
     }
@@ -58,6 +59,7 @@ internal abstract class RecordsContext(DbContextOptions options) : DbContext(opt
         modelBuilder.Entity<RoadRun>().Property(r => r.Points);
         modelBuilder.Entity<JetFitting>().Property(f => f.Parts);
         modelBuilder.Entity<JetFitting>().Property(f => f.Expected);
+        modelBuilder.Entity<RoadRun>().Property(r => r.Sheet);
         modelBuilder.Entity<StockJet>().HasIndex(s => new { s.Part, s.Size }).IsUnique();
         References(modelBuilder);
         Journal(modelBuilder);

@@ -16,7 +16,7 @@ internal sealed class JournalWords(VisitRecord visit)
     // Told elsewhere on the page, or of no use to a reader.
     private static readonly HashSet<string> Untold = new(StringComparer.Ordinal)
     {
-        "Id", "Key", "Version", "Removed", "Kept", "Changed", "KeptAt", "KeptBy", "Visit", "Car", "Hash", "Width", "Height", "Si", "Round", "Slug", "Corrects", "Marks",
+        "Id", "Key", "Version", "Removed", "Kept", "Changed", "KeptAt", "KeptBy", "Visit", "Car", "Hash", "Width", "Height", "Si", "Round", "Slug", "Corrects", "Marks", "Sheet", "Points", "Layout",
     };
 
     /// <summary>What an act did to one item.</summary>
@@ -58,6 +58,7 @@ internal sealed class JournalWords(VisitRecord visit)
         Component c => c.What,
         RoadRun r => r.Name,
         JetFitting f => string.Join(", ", f.Parts.Select(p => $"{p.Label.ToLowerInvariant()} {p.To}")),
+        LoggerLayout => "as corrected",
         Reading r => $"{MeasureCatalogue.Find(r.Measure)?.Label ?? r.Measure}, {r.Place.Words().ToLowerInvariant()}, {r.Typed}",
         _ => "without a name",
     };
@@ -71,6 +72,7 @@ internal sealed class JournalWords(VisitRecord visit)
         "RoadRun" => "Road log",
         "StockJet" => "Shelf",
         "JetFitting" => "Jets fitted",
+        "LoggerLayout" => "Columns of a logger",
         "StageMark" => "Stage",
         "SignOff" => "Check signed",
         "CautionSeen" => "Caution read",

@@ -146,7 +146,7 @@ public sealed class JetDesk(WebAppOptions options) : IDisposable
 
     private static string Question(VisitRecord record, IReadOnlyList<StockJet> stock) => string.Join(
         '\n',
-        record.Runs.Where(r => !r.LeftOut).Select(r => r.Id.ToString())
+        record.Runs.Where(r => !r.LeftOut).Select(r => string.Create(CultureInfo.InvariantCulture, $"{r.Id} {r.Version}"))
             .Concat(stock.Where(s => !s.Removed).Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Part} {s.Size} {s.Count}")).Order(StringComparer.Ordinal))
             .Append(record.Descriptions is [.., var latest] ? latest.Document : string.Empty));
 

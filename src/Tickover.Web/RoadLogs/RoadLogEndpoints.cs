@@ -15,6 +15,7 @@ internal static class RoadLogEndpoints
     {
         services.AddSingleton<ILogBook, LogBook>();
         services.AddSingleton<JetDesk>();
+        services.AddSingleton<LogsInHand>();
         services.AddSingleton<LogIntake>();
     }
 
@@ -28,6 +29,8 @@ internal static class RoadLogEndpoints
             return Pages.Show<RoadLogsPage>(new { Record = record, Work = jets.Find(record, stock), HasShelf = stock.Any(s => !s.Removed && s.Count > 0), desk.Today, desk.Now });
         }));
         visit.MapPost("", (string id, VisitDesk desk, LogIntake intake) => desk.OnFormAsync(id, (record, fields) => intake.KeepAsync(record, fields, desk))).GuardForm(LargestLog);
+        visit.MapGet("/{run:guid}", (string id, string run, VisitDesk desk, LogIntake intake) => desk.OnVisitAsync(id, record => intake.Show(record, run)));
+        visit.MapPost("/{run:guid}", (string id, string run, VisitDesk desk, LogIntake intake) => desk.OnFormAsync(id, (record, fields) => intake.CorrectAsync(record, run, fields, desk))).GuardForm();
         visit.MapPost("/choose", (string id, VisitDesk desk, JetDesk jets) => desk.OnFormAsync(id, async (record, _) =>
         {
             jets.Begin(record, await desk.Record.AllAsync<StockJet>());
@@ -51,6 +54,9 @@ internal static class RoadLogEndpoints
 
     /// <summary>Address of the road logs of a visit.</summary>
     public static string Of(VisitRecord record) => $"{Addresses.Of(record.Visit.Id)}/road-logs";
+
+    /// <summary>Address of one road log.</summary>
+    public static string Of(VisitRecord record, Id<RoadRun> run) => $"{Of(record)}/{run}";
 
     private static Task<IResult> ChangeAsync(VisitRecord record, string run, FormFields fields, VisitDesk desk, string words, Func<RoadRun, RoadRun> change) =>
         record.Runs.FirstOrDefault(r => r.Id == Id.Read<RoadRun>(run)) is { } known

@@ -15,8 +15,17 @@ public sealed record LogAccount
     /// <summary>Fast openings, one for each sensor.</summary>
     public required IReadOnlyList<LogTipIn> TipIns { get; init; }
 
+    /// <summary>What the fast openings say of the accelerator pump.</summary>
+    public LogPump Pump { get; init; } = new();
+
+    /// <summary>The log over its time, thinned for a picture.</summary>
+    public LogTrace Trace { get; init; } = new();
+
     /// <summary>What speaks against the log as a whole, in plain words.</summary>
     public required IReadOnlyList<string> Doubts { get; init; }
+
+    /// <summary>Why there is not one point, and what would do; null where there are points.</summary>
+    public string? NoPoints { get; init; }
 
     /// <summary>What made no point, and why.</summary>
     public required IReadOnlyList<LeftOut> Dropped { get; init; }

@@ -15,22 +15,30 @@ internal static class LogDoubts
 
     private static IEnumerable<string?> Warmth(LogView view)
     {
-        var running = Enumerable.Range(0, view.Grid.Count).Where(view.Runs).ToArray();
         if (view.Grid.Coolant is null && view.Grid.Oil is null)
         {
             yield return "No coolant or oil temperature in the log: it is taken that the engine was warm. Log one of them, or note it.";
         }
-        else if (running.Length > 0 && Array.TrueForAll(running, view.IsCold))
-        {
-            var channel = view.Grid.Coolant ?? view.Grid.Oil!;
-            var most = running.Select(i => channel[i]).Where(double.IsFinite).DefaultIfEmpty(double.NaN).Max() - 273.15;
-            yield return string.Create(C, $"The engine never got warm (at most {most:0} °C): nothing in this log says anything of the jets of a warm engine. Warm it through and log again.");
-        }
 
+        yield return Unfit(view);
+    }
+
+    // Why nothing in the log can be used at all.
+    private static string? Unfit(LogView view)
+    {
+        var running = Enumerable.Range(0, view.Grid.Count).Where(view.Runs).ToArray();
         if (running.Length == 0)
         {
-            yield return "The engine does not run anywhere in this log.";
+            return "The engine does not run anywhere in this log.";
         }
+
+        if (!Array.TrueForAll(running, view.IsCold) || (view.Grid.Coolant ?? view.Grid.Oil) is not { } channel)
+        {
+            return null;
+        }
+
+        var most = running.Select(i => channel[i]).Where(double.IsFinite).DefaultIfEmpty(double.NaN).Max() - 273.15;
+        return string.Create(C, $"The engine never got warm (at most {most:0} °C): nothing in this log says anything of the jets of a warm engine. Warm it through and log again.");
     }
 
     private static IEnumerable<string?> Probe(LogView view)
@@ -74,10 +82,24 @@ internal static class LogDoubts
             yield return "The transport delay could not be found in the log; the usual one is taken. Two or three snaps of the throttle while logging would settle it.";
         }
 
-        if (points.Count == 0)
+    }
+
+    /// <summary>Why there is not one point, and what would do; null where there are points.</summary>
+    internal static string? WhyNone(LogView view, List<MixturePoint> points, IReadOnlyDictionary<string, double> leftOut)
+    {
+        if (points.Count > 0)
         {
-            yield return "Nothing in the log was steady long enough for a point: hold each speed and throttle for five seconds or longer.";
+            return null;
         }
+
+        if (Unfit(view) is { } unfit)
+        {
+            return unfit;
+        }
+
+        return leftOut.Keys.Any(k => k.StartsWith("steady", StringComparison.Ordinal))
+            ? "There were steady stretches, but the λ sensor gave no figure in any of them or stood at its end: see that it is warm, plugged in and meant for this range, and log again."
+            : "Nothing in the log was steady long enough for a point: hold each speed and throttle for five seconds or longer.";
     }
 
     private static double Median(IEnumerable<MixturePoint> points)

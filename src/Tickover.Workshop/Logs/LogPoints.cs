@@ -32,13 +32,18 @@ public static class LogPoints
         var leftOut = new Dictionary<string, double>(StringComparer.Ordinal);
         var points = Points(view, steady, aligned, leftOut);
         TimeLeftOut(view, steady, leftOut);
+        var stretches = Stretches(view, steady, tipIns);
+        LogTipIn[] openings = [.. tipIns.SelectMany(t => Windows(view, t, aligned))];
         return new LogAccount
         {
             Points = PointDoubts.On(points),
-            Stretches = Stretches(view, steady, tipIns),
+            Stretches = stretches,
             Delay = delay,
-            TipIns = [.. tipIns.SelectMany(t => Windows(view, t, aligned))],
+            TipIns = openings,
+            Pump = PumpWords.Of(view, openings),
+            Trace = LogTracing.Of(view, aligned, stretches),
             Doubts = [.. log.Doubts, .. LogDoubts.Of(view, delay, points)],
+            NoPoints = LogDoubts.WhyNone(view, points, leftOut),
             Dropped = [.. leftOut.Select(l => new LeftOut(l.Key, Math.Round(l.Value, 1)))],
             ClosedMark = double.IsFinite(view.Marks.Closed) ? view.Marks.Closed : null,
             WideMark = double.IsFinite(view.Marks.Wide) ? view.Marks.Wide : null,

@@ -4,4 +4,5 @@ namespace Tickover.Workshop.Logs;
 /// <param name="Points">Its steady points; none where it is refused.</param>
 /// <param name="Told">How it was read: columns, rows left out and why, delay, doubts; plain sentences.</param>
 /// <param name="Refusals">Why it cannot be used and what would do; none where it can.</param>
-public sealed record LogTold(IReadOnlyList<MixturePoint> Points, IReadOnlyList<string> Told, IReadOnlyList<string> Refusals);
+/// <param name="Sheet">What was taken for what, row by reason, and the trace.</param>
+public sealed record LogTold(IReadOnlyList<MixturePoint> Points, IReadOnlyList<string> Told, IReadOnlyList<string> Refusals, LogSheet Sheet);

@@ -23,6 +23,9 @@ public sealed record RoadRun : RecordItem<RoadRun>, IOfVisit
     /// <summary>How the log was read, in plain words: rows kept, rows left out and why, delay.</summary>
     public string Told { get; init; } = "";
 
+    /// <summary>What was taken for what, and the trace; null for runs kept before that was kept.</summary>
+    public LogSheet? Sheet { get; init; }
+
     /// <summary>Whether a fit should leave it out, as one with a wrong car or a bad sensor.</summary>
     public bool LeftOut { get; init; }
 }

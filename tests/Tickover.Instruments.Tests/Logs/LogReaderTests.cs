@@ -129,6 +129,30 @@ public sealed class LogReaderTests
     }
 
     [Fact]
+    public void Columns_called_alike_are_told_and_remembered_by_their_place()
+    {
+        var log = Text("time,rpm,tps,lambda,lambda", m => string.Create(C, $"{m.T:0.00},{m.Rpm:0},{m.Tps:0.0},1.00,{m.Lambda:0.000}"));
+        var told = ColumnWords.Read("#4=ignored").Told! with { Column = "#4" };
+
+        var first = Read(log, new LogReadingSettings { Columns = [told, ColumnWords.Read("#5=lambda@1:λ").Told!] });
+        var second = Read(log, new LogReadingSettings { Layouts = [LogLayout.Read(LogLayout.Of(first.Columns)!.ToText())!] });
+
+        Assert.Equal([LogQuantity.Ignored, LogQuantity.Lambda], first.Columns.Skip(3).Select(c => c.Quantity));
+        Assert.Equal([LogQuantity.Ignored, LogQuantity.Lambda], second.Columns.Skip(3).Select(c => c.Quantity));
+        Assert.Equal(first.Good().Lambdas[0].Lambda, second.Good().Lambdas[0].Lambda);
+    }
+
+    [Fact]
+    public void Each_column_shows_a_few_cells_and_its_range()
+    {
+        var speed = Read(Plain()).Column("rpm");
+
+        Assert.Equal(3, speed.Seen.Split("; ").Length);
+        Assert.Equal(WrittenLog.Drive().Min(m => Math.Round(m.Rpm)), speed.Least!.Value, 1.0);
+        Assert.Equal(WrittenLog.Drive().Max(m => Math.Round(m.Rpm)), speed.Most!.Value, 1.0);
+    }
+
+    [Fact]
     public void A_column_told_goes_before_what_was_found_and_is_remembered()
     {
         var told = new LogReadingSettings
@@ -137,13 +161,16 @@ public sealed class LogReaderTests
         };
 
         var first = Read(Plain(), told);
-        var layout = LogLayout.Read(LogLayout.Of(first.Columns).ToText());
+        var layout = LogLayout.Read(LogLayout.Of(first.Columns)!.ToText());
         var second = Read(Plain(), new LogReadingSettings { Layouts = [layout!] });
 
         Assert.Equal(HowSure.Told, first.Column("lambda").Sureness);
         Assert.Equal(2, first.Good().Lambdas[0].Bank);
         Assert.Equal(2, second.Good().Lambdas[0].Bank);
-        Assert.All(second.Columns, c => Assert.Equal(HowSure.Told, c.Sureness));
+        Assert.Equal(HowSure.Told, second.Column("lambda").Sureness);
+        // What nobody told is found again in each file: another car's pick-up may count otherwise.
+        Assert.All(second.Columns.Where(c => c.Column is not "lambda"), c => Assert.NotEqual(HowSure.Told, c.Sureness));
+        Assert.Null(LogLayout.Of(Read(Plain()).Columns));
         Assert.Equal(first.Good().ManifoldPascals, second.Good().ManifoldPascals);
     }
 

@@ -35,7 +35,8 @@ internal static class FullRecord
             new StageMark { Id = StageMark.IdFor(open.Visit.Id, Stage.Arrival), Visit = open.Visit.Id, Stage = Stage.Arrival, State = StageState.Done },
             new Signature { Visit = open.Visit.Id, Person = open.Ruth.Id, For = "Account" },
             description,
-            new RoadRun { Visit = open.Visit.Id, Name = "coast \"road\", λ.csv", On = new DateOnly(2026, 11, 14), Document = description.Document, Points = [new MixturePoint { Regime = Regime.Cruise, SpeedRpm = 2500, Lambda = 0.98, LambdaSigma = 0.01, Count = 50 }] },
+            new RoadRun { Visit = open.Visit.Id, Name = "coast \"road\", λ.csv", On = new DateOnly(2026, 11, 14), Document = description.Document, Points = [new MixturePoint { Regime = Regime.Cruise, SpeedRpm = 2500, Lambda = 0.98, LambdaSigma = 0.01, Count = 50 }], Sheet = Sheet },
+            new LoggerLayout { Id = LoggerLayout.IdFor("t|λ \"left\""), Headings = "t|λ \"left\"", Layout = "{}" },
             new StockJet { Id = StockJet.IdFor("mainJet", 140), Part = "mainJet", Size = 140, Count = 6 },
             new JetFitting
             {
@@ -66,4 +67,15 @@ internal static class FullRecord
         await open.KeepAsync("second car", owner, car, visit, new Finding { Visit = visit.Id, What = "Float sticks" });
         return car;
     }
+
+    private static LogSheet Sheet => new()
+    {
+        Form = "UTF-8",
+        Columns = [new LogColumn { Name = "λ \"left\"", Place = 2, Taken = "lambda@1", Unit = "λ", Least = 0.7, Most = 1.3 }],
+        Rows = 100,
+        RowsKept = 98,
+        LeftOut = [new LogRows("blank", 2)],
+        Trace = new LogTrace { Seconds = [0, 0.1], SpeedRpm = [900, null], Lambdas = [new LogTraceLambda(1, [null, 0.98])], LeftOut = [new LogSpan(0, 0.1, "engine cold")] },
+        Pump = new LogPump { Verdict = TipInVerdict.Late, Words = "late", Shots = [new LogShot(3, null, TipInVerdict.Late, "late", ["slack"], [])] },
+    };
 }

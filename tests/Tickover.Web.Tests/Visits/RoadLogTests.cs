@@ -12,14 +12,15 @@ public sealed class RoadLogTests
     public async Task A_log_dropped_on_a_car_is_kept_as_points_and_jets_chosen_from_it_are_fitted_and_undone()
     {
         await using var app = await TestApp.StartAsync();
-        var (here, visit) = await BeginAsync(app);
+        var (here, visit) = await LogDrops.BeginAsync(app);
 
-        using var kept = await DropAsync(app, here, "tern-road.csv", await File.ReadAllBytesAsync(Sample));
+        using var kept = await LogDrops.DropAsync(app, here, "tern-road.csv", await File.ReadAllBytesAsync(Sample));
         Assert.Equal(HttpStatusCode.Found, kept.StatusCode);
         var run = Assert.Single((await app.Record.VisitAsync(visit))!.Runs);
         Assert.Equal("tern-road.csv", run.Name);
         Assert.True(run.Points.Count > 20, $"{run.Points.Count} points");
         Assert.Contains("decimal point", run.Told, StringComparison.Ordinal);
+        Assert.Equal($"{here}/{run.Id}", kept.Headers.Location!.ToString());
 
         using var begun = await app.PostFormAsync(here, $"{here}/choose");
         Assert.Equal(here, begun.Headers.Location!.ToString());
@@ -37,9 +38,9 @@ public sealed class RoadLogTests
     public async Task A_file_that_is_no_log_is_refused_in_words_and_nothing_is_kept(string name, string text)
     {
         await using var app = await TestApp.StartAsync();
-        var (here, visit) = await BeginAsync(app);
+        var (here, visit) = await LogDrops.BeginAsync(app);
 
-        using var refused = await DropAsync(app, here, name, System.Text.Encoding.UTF8.GetBytes(text));
+        using var refused = await LogDrops.DropAsync(app, here, name, System.Text.Encoding.UTF8.GetBytes(text));
 
         Assert.InRange((int)refused.StatusCode, 400, 499);
         Assert.Empty((await app.Record.VisitAsync(visit))!.Runs);
@@ -49,7 +50,7 @@ public sealed class RoadLogTests
     public async Task The_shelf_is_counted_once_a_size()
     {
         await using var app = await TestApp.StartAsync();
-        await BeginAsync(app);
+        await LogDrops.BeginAsync(app);
 
         using var first = await app.PostFormAsync("/shelf", "/shelf", ("part", "mainJet"), ("size", "135"), ("count", "4"));
         using var again = await app.PostFormAsync("/shelf", "/shelf", ("part", "mainJet"), ("size", "135"), ("count", "6"));
@@ -87,29 +88,6 @@ public sealed class RoadLogTests
         Assert.Empty(after.Fittings);
         Assert.Equal(before.Descriptions[^1].Id, after.Descriptions[^1].Id);
         Assert.Equal(account, (await app.PageAsync(paper)).Body!.TextContent);
-    }
-
-    private static async Task<(string Here, Id<Visit> Visit)> BeginAsync(TestApp app)
-    {
-        using var loaded = await app.PostFormAsync("/begin", "/begin/demonstration");
-        var visit = (await app.Record.OpenVisitsAsync()).First(v => v.Car.Name is "Larkfield Tern 2800").Visit.Id;
-        return ($"/visits/{visit}/road-logs", visit);
-    }
-
-    private static async Task<HttpResponseMessage> DropAsync(TestApp app, string here, string name, byte[] content)
-    {
-        var page = await app.PageAsync(here);
-        var form = page.Forms.First(f => f.QuerySelector("input[type=file]") is not null);
-        using var request = new HttpRequestMessage(HttpMethod.Post, here);
-        var fields = new MultipartFormDataContent();
-        foreach (var input in form.QuerySelectorAll("input[name]:not([type=file])"))
-        {
-            fields.Add(new StringContent(input.GetAttribute("value") ?? ""), input.GetAttribute("name")!);
-        }
-
-        fields.Add(new ByteArrayContent(content), "file", name);
-        request.Content = fields;
-        return await app.SendAsync(request);
     }
 
     private static async Task<string> ChosenAsync(TestApp app, string here)

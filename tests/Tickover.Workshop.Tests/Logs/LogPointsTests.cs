@@ -62,6 +62,34 @@ public sealed class LogPointsTests
     }
 
     [Fact]
+    public void The_trace_is_short_and_keeps_every_extreme()
+    {
+        var run = new InventedRun().Make(Tern);
+        var trace = Account.Trace;
+
+        Assert.InRange(trace.Seconds.Count, 500, 1500);
+        Assert.All(trace.Seconds.Zip(trace.Seconds.Skip(1)), p => Assert.True(p.Second > p.First));
+        Assert.All(trace.Lambdas, l => Assert.Equal(trace.Seconds.Count, l.Lambda.Count));
+        Assert.Equal(run.SpeedRpm.Where(float.IsFinite).Max(), trace.SpeedRpm.Max()!.Value, 60.0);
+        Assert.Equal(Account.Stretches.Where(s => s.Regime is Regime.TipIn).Select(s => Math.Round(s.StartSeconds, 1)), trace.TipInSeconds);
+        Assert.All(trace.Stretches.Zip(trace.Stretches.Skip(1)), p => Assert.True(p.Second.StartSeconds >= p.First.EndSeconds - 0.11));
+    }
+
+    [Fact]
+    public void The_pump_is_judged_by_most_openings_or_the_drive_that_would_show_it_is_named()
+    {
+        var judged = Account.Pump.Shots.Where(s => s.Verdict is not (TipInVerdict.CannotTell or TipInVerdict.SlowOpening)).ToArray();
+        var still = LogPoints.Of(new InventedRun().Make(Tern) with { Throttle = null }, Tern).Pump;
+
+        Assert.Equal(Account.TipIns.Count, Account.Pump.Shots.Count);
+        Assert.NotEmpty(judged);
+        Assert.NotEmpty(Account.Pump.Advice);
+        Assert.Null(still.Verdict);
+        Assert.Contains("Without a throttle", still.Words, StringComparison.Ordinal);
+        Assert.Contains(still.Advice, a => a.Contains("within half a second", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Overrun_is_seen_and_makes_no_claim()
     {
         Assert.Contains(Account.Stretches, s => s.Regime is Regime.Overrun);

@@ -6,6 +6,8 @@ namespace Tickover.Instruments.Logs.Columns;
 /// <summary>Finds what the columns hold: what was told first, then what is remembered, then headings, then figures.</summary>
 internal sealed class ColumnFinder(TableShape shape, LogReadingSettings settings)
 {
+    private const int CellsShown = 3;
+    private const int LongestCell = 24;
     private static readonly LogQuantity[] Several = [LogQuantity.Lambda, LogQuantity.ManifoldPressure, LogQuantity.EngineSpeed];
 
     private readonly HeadingText[] _headings = [.. shape.Headings.Select((h, i) => HeadingText.Of(h, shape.Units[i]))];
@@ -24,7 +26,7 @@ internal sealed class ColumnFinder(TableShape shape, LogReadingSettings settings
         var choices = new ColumnChoice[shape.Headings.Count];
         for (var i = 0; i < choices.Length; i++)
         {
-            var known = settings.Columns.LastOrDefault(c => IndexOf(c) == i) ?? remembered.FirstOrDefault(c => string.Equals(c.Column, shape.Headings[i], StringComparison.Ordinal));
+            var known = settings.Columns.LastOrDefault(c => IndexOf(c) == i) ?? remembered.FirstOrDefault(c => (c.Index < 0 || c.Index == i) && string.Equals(c.Column, shape.Headings[i], StringComparison.Ordinal));
             choices[i] = known is null ? ByHeading(i) : known with { Column = shape.Headings[i], Index = i, Sureness = HowSure.Told, Why = known.Why.Length > 0 ? known.Why : "told" };
         }
 
@@ -34,7 +36,20 @@ internal sealed class ColumnFinder(TableShape shape, LogReadingSettings settings
         }
 
         Settle(choices);
-        return choices;
+        return [.. choices.Select(WithCells)];
+    }
+
+    private ColumnChoice WithCells(ColumnChoice choice) => choice with
+    {
+        Seen = string.Join("; ", shape.Sample.Where(r => choice.Index < r.Length).Select(r => Shown(r[choice.Index])).Where(c => c.Length > 0).Distinct(StringComparer.Ordinal).Take(CellsShown)),
+        Least = double.IsFinite(_samples[choice.Index].Least) ? _samples[choice.Index].Least : null,
+        Most = double.IsFinite(_samples[choice.Index].Most) ? _samples[choice.Index].Most : null,
+    };
+
+    private static string Shown(string cell)
+    {
+        var bare = CellNumber.Bare(cell).ToString();
+        return bare.Length > LongestCell ? string.Concat(bare.AsSpan(0, LongestCell), "…") : bare;
     }
 
     private int IndexOf(ColumnChoice told)
@@ -124,6 +139,7 @@ internal sealed class ColumnFinder(TableShape shape, LogReadingSettings settings
         }
     }
 
+    /// <summary>A quantity in the trade's words.</summary>
     internal static string Words(LogQuantity quantity) => quantity switch
     {
         LogQuantity.EngineSpeed => "engine speed",

@@ -16,13 +16,18 @@ internal sealed class TimeMender
     private static readonly double[] Wraps = [60, 3600, 43_200, Day, 65.536, 655.36, 1000, 4294.967296, 4_294_967.296, 10_000];
 
     private readonly Dictionary<string, long> _repairs = new(StringComparer.Ordinal);
+    private readonly List<int> _restarts = [];
     private double _step;
     private double _offset;
     private double _first;
     private bool _again;
+    private bool _anew;
 
     /// <summary>What was mended, and how often.</summary>
     public IEnumerable<LogCount> Repairs => _repairs.Select(r => new LogCount(r.Key, r.Value));
+
+    /// <summary>Samples that stay, counted from nought among those, before which the clock started anew or was set.</summary>
+    public IReadOnlyList<int> Restarts => _restarts;
 
     /// <summary>Rows left out because their time was there already.</summary>
     public long AlreadySeen { get; private set; }
@@ -48,6 +53,12 @@ internal sealed class TimeMender
             _again = !kept[i];
             if (kept[i])
             {
+                if (_anew)
+                {
+                    _restarts.Add(i - (int)AlreadySeen);
+                    _anew = false;
+                }
+
                 mended[i] = times[i] + _offset;
                 last = times[i];
             }
@@ -81,6 +92,7 @@ internal sealed class TimeMender
         else if (now <= _first + FromStart || now <= FromStart || -gone > Again)
         {
             Shift(-gone + AfterRestart, "clock restarted");
+            _anew = true;
             _first = now;
         }
         else
@@ -96,6 +108,7 @@ internal sealed class TimeMender
         if (gone > Day)
         {
             Shift(AfterRestart - gone, "clock was set");
+            _anew = true;
         }
         else if (IsZone(gone))
         {

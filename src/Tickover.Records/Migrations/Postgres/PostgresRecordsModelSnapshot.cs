@@ -752,6 +752,45 @@ namespace Tickover.Records.Migrations.Postgres
                     b.ToTable("JetFitting", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.LoggerLayout", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Headings")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Layout")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("boolean");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.ToTable("LoggerLayout", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Workshop.Visits.Owner", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1105,6 +1144,9 @@ namespace Tickover.Records.Migrations.Postgres
 
                     b.Property<bool>("Removed")
                         .HasColumnType("boolean");
+
+                    b.Property<string>("Sheet")
+                        .HasColumnType("text");
 
                     b.Property<string>("Told")
                         .IsRequired()

@@ -747,6 +747,45 @@ namespace Tickover.Records.Migrations.Sqlite
                     b.ToTable("JetFitting", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.LoggerLayout", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Headings")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Layout")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.ToTable("LoggerLayout", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Workshop.Visits.Owner", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1100,6 +1139,9 @@ namespace Tickover.Records.Migrations.Sqlite
 
                     b.Property<bool>("Removed")
                         .HasColumnType("INTEGER");
+
+                    b.Property<string>("Sheet")
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("Told")
                         .IsRequired()
