@@ -2,6 +2,7 @@ using Tickover.Instruments.Logs;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Demonstration;
 using Tickover.Workshop.JetChoice;
+using Tickover.Workshop.Logs;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Web.Papers;
@@ -131,7 +132,7 @@ public static class DemonstrationLoader
         }
 
         using var file = File.OpenRead(path);
-        var told = new LogBook().Read(file, name, car, CancellationToken.None);
+        var told = new LogBook().Read(file, name, car, new LogHints(), CancellationToken.None);
         return told.Points.Count == 0 ? null : new DemonstrationRun(name, told.Points, string.Join("\n", told.Told));
     }
 

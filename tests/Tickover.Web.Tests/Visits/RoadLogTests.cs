@@ -50,7 +50,7 @@ public sealed class RoadLogTests
     public async Task The_demonstration_has_two_logged_runs_and_a_shelf_and_takes_them_off_again()
     {
         await using var app = await TestApp.StartAsync();
-        await BeginAsync(app);
+        using var loaded = await app.PostFormAsync("/begin", "/begin/demonstration");
 
         var runs = (await app.Record.OpenVisitsAsync()).SelectMany(v => v.Runs.Select(r => (v.Car.Name, r.Name, Readings: r.Points.Count))).ToList();
         Assert.Equal(["Larkfield Osprey V8: osprey-road.csv", "Larkfield Tern 2800: tern-road.csv"], runs.Select(r => $"{r.Item1}: {r.Item2}").Order(StringComparer.Ordinal), StringComparer.Ordinal);
