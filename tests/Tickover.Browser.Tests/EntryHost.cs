@@ -81,6 +81,16 @@ public sealed class EntryHost : IAsyncDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
+    /// <summary>The page as an answer to what was sent, such as the form with what is wrong in it.</summary>
+    /// <param name="status">Status of the answer.</param>
+    /// <returns>The answer; it shows <see cref="Form"/> as it is then.</returns>
+    public IResult Shown(int status)
+    {
+        var page = Page();
+        page.StatusCode = status;
+        return page;
+    }
+
     private RazorComponentResult<PageFrame> Page() => new(new
     {
         Title = "Entry",

@@ -34,6 +34,21 @@ public sealed class EveryPageTests(Workshop workshop)
     [MemberData(nameof(OnAPhone))]
     public Task Fits_a_phone_reads_at_twice_the_size_and_has_no_barrier_that_axe_knows_of(string address, string theme) => IsGoodAsync(address, theme, Phone);
 
+    [Theory]
+    [InlineData("{osprey}/road-logs", "paper")]
+    [InlineData("{osprey}/road-logs", "evening")]
+    [InlineData("{osprey}/road-logs/trial-card", "daylight")]
+    public async Task A_choice_of_jets_fits_a_desk_and_a_phone(string address, string theme)
+    {
+        await using (var window = await workshop.OpenAsync(Desk, theme))
+        {
+            await window.ChooseJetsAsync(workshop.Filled("{osprey}/road-logs"));
+        }
+
+        await IsGoodAsync(address, theme, Desk);
+        await IsGoodAsync(address, theme, Phone);
+    }
+
     // What lies between phone and desk: a tablet upright, and one lying.
     [Theory]
     [InlineData("/cars/osprey-v8/mixture", 820)]

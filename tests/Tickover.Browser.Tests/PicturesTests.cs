@@ -9,7 +9,7 @@ public sealed class PicturesTests(Workshop workshop)
     private const string Folder = "docs/pictures";
 
     // The form keeps its button at the foot of the window, which a picture of the whole page would put in its middle.
-    private static readonly string[] WindowOnly = ["description", "stage", "account"];
+    private static readonly string[] WindowOnly = ["description", "stage", "account", "road-logs", "road-logs-phone"];
 
     private static readonly (int, int) Desk = (1280, 800);
     private static readonly (int, int) Phone = (390, 844);
@@ -26,6 +26,9 @@ public sealed class PicturesTests(Workshop workshop)
         { "jets", "/cars/osprey-v8/jets?rpm=2750&throttle=11&part=idleJet&value=60", false, "paper" },
         { "description", "/cars/osprey-v8", false, "paper" },
         { "mixture-phone", "/cars/osprey-v8/mixture?rpm=2750&throttle=11", true, "paper" },
+        { "road-logs", "{osprey}/road-logs", false, "paper" },
+        { "trial-card", "{osprey}/road-logs/trial-card", false, "paper" },
+        { "road-logs-phone", "{osprey}/road-logs", true, "paper" },
         { "evening", "/cars/tern-2800/mixture?rpm=2750&throttle=11", false, "evening" },
     };
 
@@ -35,6 +38,11 @@ public sealed class PicturesTests(Workshop workshop)
     {
         Assert.SkipUnless(Environment.GetEnvironmentVariable(Switch) is "1", $"Set {Switch}=1 to write the pictures of the README.");
         await using var window = await workshop.OpenAsync(phone ? Phone : Desk, theme);
+        if (address.Contains("road-logs", StringComparison.Ordinal))
+        {
+            await window.ChooseJetsAsync(workshop.Filled("{osprey}/road-logs"));
+        }
+
         var page = await window.GoAsync(workshop.Filled(address));
         var path = Path.Combine(Repository.Root, Folder, name + ".png");
 

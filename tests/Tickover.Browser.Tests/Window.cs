@@ -55,6 +55,27 @@ public sealed class Window : IAsyncDisposable
         return Page;
     }
 
+    /// <summary>Chooses jets on the page of a visit's road logs, unless they are chosen, and waits for the proposal.</summary>
+    /// <param name="address">Address of the page.</param>
+    /// <returns>When the proposal is there.</returns>
+    public async Task ChooseJetsAsync(string address)
+    {
+        const int patience = 240;
+        await GoAsync(address);
+        if (await Page.GetByRole(AriaRole.Button, new() { Name = "Choose jets" }).IsVisibleAsync())
+        {
+            await Page.GetByRole(AriaRole.Button, new() { Name = "Choose jets" }).ClickAsync();
+        }
+
+        for (var second = 0; second < patience && await Page.Locator("section.next table.shares").CountAsync() == 0; second++)
+        {
+            await Page.WaitForTimeoutAsync(1000);
+            await GoAsync(address);
+        }
+
+        await Assertions.Expect(Page.Locator("section.next table.shares")).ToBeVisibleAsync();
+    }
+
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {

@@ -37,10 +37,11 @@ public sealed class Workshop : IAsyncLifetime
     public string VisitOf(string car) => _visits[car];
 
     /// <summary>Puts the visits' numbers into an address.</summary>
-    /// <param name="address">An address with {tern} or {gannet} in it.</param>
+    /// <param name="address">An address with {tern}, {osprey} or {gannet} in it.</param>
     /// <returns>The address as it is called.</returns>
     public string Filled(string address) => address
         .Replace("{tern}", VisitOf("Larkfield Tern 2800"), StringComparison.Ordinal)
+        .Replace("{osprey}", VisitOf("Larkfield Osprey V8"), StringComparison.Ordinal)
         .Replace("{gannet}", VisitOf("Samphire Gannet 1500"), StringComparison.Ordinal);
 
     /// <summary>The browser, for tests that need a host or a context of their own.</summary>

@@ -16,7 +16,7 @@ internal sealed class ResidualFrame
         var (left, width, height) = full ? (56.0, 700.0, 200.0) : (50.0, 302.0, 176.0);
         Over = new Box(left, 52, width, height);
         Along = new Box(left, Over.Bottom + Apart, width, height);
-        (Width, Height) = (full ? 772 : 366, Along.Bottom + (full ? 92 : 116));
+        (Width, Height) = (full ? 772 : 366, Along.Bottom + (full ? 92 : 136));
         var reach = Math.Max(LeastReach, 1.1 * residuals.Select(r => Math.Max(Math.Abs(r.Off), r.Half)).DefaultIfEmpty(0).Max());
         OffOver = new Scale(ScaleKind.Linear, (-reach, reach), (Over.Bottom, Over.Top));
         OffAlong = new Scale(ScaleKind.Linear, (-reach, reach), (Along.Bottom, Along.Top));

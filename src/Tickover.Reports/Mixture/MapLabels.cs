@@ -71,7 +71,7 @@ internal sealed class MapLabels(IDrawing drawing, MapFrame frame, PictureSize si
     /// <summary>Writes beside each reading that is off by more than chance explains by how much, the worst first, where there is room.</summary>
     internal void Deviations(IReadOnlyList<MeasuredPoint> measured)
     {
-        var shown = measured.Where(p => double.IsFinite(p.Lambda)).Select(p => (Point: p, Place: frame.Place(p.Spot), Radius: MapMarks.RadiusFor(p.Count) + 3)).ToList();
+        var shown = measured.Where(p => double.IsFinite(p.Lambda)).Select(p => (Point: p, Place: frame.Place(p.Spot), Radius: MapMarks.RadiusFor(p.Count, size) + 3)).ToList();
         foreach (var (point, place, radius) in shown.Where(p => p.Point.Off is not null))
         {
             _board.Take(Box.Around(place, 2 * radius, 2 * radius));

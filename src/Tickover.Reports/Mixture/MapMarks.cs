@@ -12,8 +12,11 @@ internal static class MapMarks
     private const double SmallestRadius = 6;
     private const double LargestRadius = 16;
 
-    internal static double RadiusFor(int count) =>
-        Math.Clamp(Math.Sqrt(Math.Max(0, count) * AreaAReading / Math.PI), SmallestRadius, LargestRadius);
+    // The plot is half as wide there
+    private const double PartOnAPhone = 0.65;
+
+    internal static double RadiusFor(int count, PictureSize size = PictureSize.Full) =>
+        Math.Clamp(Math.Sqrt(Math.Max(0, count) * AreaAReading / Math.PI), SmallestRadius, LargestRadius) * (size == PictureSize.Full ? 1 : PartOnAPhone);
 
     internal static void Measured(IDrawing drawing, MixtureView view, MapFrame frame, LambdaScale scale)
     {
@@ -22,7 +25,7 @@ internal static class MapMarks
             var place = frame.Place(point.Spot);
             if (frame.Plot.Contains(place))
             {
-                var radius = RadiusFor(point.Count);
+                var radius = RadiusFor(point.Count, view.Size);
                 var look = new Look { Fill = Cividis.PaintAt(scale.PartOf(point.Lambda)), Stroke = Paint.White, Width = 1.6 };
                 if (point.Off is null)
                 {

@@ -60,6 +60,12 @@ public static class MixturePicture
             labels.Keep(frame.Place(tapped), MapMarks.RingRadius);
         }
 
+        // Words keep off the readings, which are drawn over them
+        foreach (var point in view.Measured)
+        {
+            labels.Keep(frame.Place(point.Spot), MapMarks.RadiusFor(point.Count, view.Size));
+        }
+
         labels.Regions(field);
         labels.Contours(contours, field);
         MapMarks.Measured(drawing, view, frame, scale);

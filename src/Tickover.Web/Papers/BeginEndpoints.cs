@@ -29,7 +29,7 @@ internal static class BeginEndpoints
     private static bool IsBegun(WorkshopRecord workshop) => workshop.House.Name.Length > 0 || workshop.People.Any(p => !p.Removed);
 
     private static IResult Show(House house, WebAppOptions options, TypedForm? typed) => Pages.Show<BeginPage>(
-        new { House = house, HasDemonstration = DemonstrationLoader.Documents(options.SamplesFolder) is not null, Typed = typed ?? TypedForm.Blank },
+        new { House = house, HasDemonstration = DemonstrationLoader.Has(options.SamplesFolder), Typed = typed ?? TypedForm.Blank },
         typed is null ? StatusCodes.Status200OK : StatusCodes.Status422UnprocessableEntity);
 
     private static async Task<IResult> LoadAsync(VisitDesk desk, WebAppOptions options)

@@ -1,5 +1,8 @@
+using Tickover.Instruments.Logs;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Demonstration;
+using Tickover.Workshop.JetChoice;
+using Tickover.Workshop.Logs;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Web.Papers;
@@ -11,14 +14,22 @@ public static class DemonstrationLoader
 
     private static readonly string[] Names = ["tern-2800", "osprey-v8", "gannet-1500"];
 
-    /// <summary>The texts of the invented cars.</summary>
+    /// <summary>Whether the invented cars are at hand.</summary>
     /// <param name="samples">Folder of the sample documents.</param>
-    /// <returns>The documents, or null where they are not at hand.</returns>
-    public static DemonstrationDocuments? Documents(string? samples)
-    {
-        var texts = Names.Select(name => Text(samples, name)).ToList();
-        return texts is [{ } tern, { } osprey, { } gannet] ? new DemonstrationDocuments(tern, osprey, gannet) : null;
-    }
+    /// <returns>True where they are.</returns>
+    public static bool Has(string? samples) => Texts(samples) is not null;
+
+    /// <summary>The invented cars with their road logs and the shelf.</summary>
+    /// <param name="samples">Folder of the sample documents.</param>
+    /// <returns>The documents, or null where those of the cars are not at hand; logs and shelf may be missing.</returns>
+    public static DemonstrationDocuments? Documents(string? samples) => Texts(samples) is { } texts
+        ? texts with
+        {
+            TernRoad = Run(samples, "tern-road.csv", texts.Tern2800),
+            OspreyRoad = Run(samples, "osprey-road.csv", texts.OspreyV8),
+            Shelf = Text(samples, "shelf.json") is { } shelf ? ShelfDocument.Read(shelf).Shelf : null,
+        }
+        : null;
 
     /// <summary>Loads the demonstration; where it was taken off before, brings it back as it was.</summary>
     /// <param name="record">The record.</param>
@@ -109,9 +120,25 @@ public static class DemonstrationLoader
         };
     }
 
+    private static DemonstrationDocuments? Texts(string? samples) =>
+        Names.Select(name => Text(samples, name + Ending)).ToList() is [{ } tern, { } osprey, { } gannet] ? new DemonstrationDocuments(tern, osprey, gannet) : null;
+
+    private static DemonstrationRun? Run(string? folder, string name, string document)
+    {
+        var path = Path.Combine(folder ?? "", name);
+        if (folder is null || !File.Exists(path) || CarDocument.Read(document).Car is not { } car)
+        {
+            return null;
+        }
+
+        using var file = File.OpenRead(path);
+        var told = new LogBook().Read(file, name, car, new LogHints(), CancellationToken.None);
+        return told.Points.Count == 0 ? null : new DemonstrationRun(name, told.Points, string.Join("\n", told.Told));
+    }
+
     private static string? Text(string? folder, string name)
     {
-        var path = Path.Combine(folder ?? "", name + Ending);
+        var path = Path.Combine(folder ?? "", name);
         return folder is not null && File.Exists(path) && new FileInfo(path).Length <= ICarShelf.LongestDocument ? File.ReadAllText(path) : null;
     }
 }

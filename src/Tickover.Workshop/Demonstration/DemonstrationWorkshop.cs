@@ -23,6 +23,7 @@ public static class DemonstrationWorkshop
         TernBench.Play(script);
         TernRunning.Play(script);
         OtherVisits.Play(script);
+        ShelfAndRuns.Play(script, documents);
         return script.Acts;
     }
 }

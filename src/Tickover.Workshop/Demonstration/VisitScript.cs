@@ -105,6 +105,7 @@ internal sealed class VisitScript(Script script, string name, int begins)
         SignOff s => s with { Id = Next<SignOff>(), Visit = Visit, Person = _who.Id, On = Day },
         CautionSeen c => c with { Id = Next<CautionSeen>(), Visit = Visit, Person = _who.Id },
         Approval a => a with { Id = Next<Approval>(), Visit = Visit },
+        RoadRun r => r with { Id = Next<RoadRun>(), Visit = Visit, On = Day },
         Signature s => s with { Id = Next<Signature>(), Visit = Visit, Person = _who.Id, On = Day },
         _ => item,
     };
@@ -121,6 +122,7 @@ internal sealed class VisitScript(Script script, string name, int begins)
         SignOff s => s.Check.Length > 0 ? $"signed: {s.Check}" : "tap overridden",
         CautionSeen c => $"caution seen: {c.Caution}",
         Approval a => $"asked: {a.Asked}",
+        RoadRun r => $"road log read: {r.Name}",
         _ => "signed",
     };
 }

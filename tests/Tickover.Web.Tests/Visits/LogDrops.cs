@@ -8,8 +8,15 @@ internal static class LogDrops
     public static async Task<(string Here, Id<Visit> Visit)> BeginAsync(TestApp app, string car = "Larkfield Tern 2800")
     {
         using var loaded = await app.PostFormAsync("/begin", "/begin/demonstration");
-        var visit = (await app.Record.OpenVisitsAsync()).First(v => string.Equals(v.Car.Name, car, StringComparison.Ordinal)).Visit.Id;
-        return ($"/visits/{visit}/road-logs", visit);
+        var visit = (await app.Record.OpenVisitsAsync()).First(v => string.Equals(v.Car.Name, car, StringComparison.Ordinal));
+
+        // The demonstration's own run is taken off, so that what is dropped stands alone.
+        if (visit.Runs.Count > 0)
+        {
+            await app.Record.KeepAsync(new Act { Key = Guid.NewGuid(), Words = "the demonstration's run taken off", Items = [.. visit.Runs.Select(r => r with { Removed = true })] });
+        }
+
+        return ($"/visits/{visit.Visit.Id}/road-logs", visit.Visit.Id);
     }
 
     public static Task<HttpResponseMessage> DropAsync(TestApp app, string here, string name, string content) =>

@@ -47,6 +47,23 @@ public sealed class RoadLogTests
     }
 
     [Fact]
+    public async Task The_demonstration_has_two_logged_runs_and_a_shelf_and_takes_them_off_again()
+    {
+        await using var app = await TestApp.StartAsync();
+        using var loaded = await app.PostFormAsync("/begin", "/begin/demonstration");
+
+        var runs = (await app.Record.OpenVisitsAsync()).SelectMany(v => v.Runs.Select(r => (v.Car.Name, r.Name, Readings: r.Points.Count))).ToList();
+        Assert.Equal(["Larkfield Osprey V8: osprey-road.csv", "Larkfield Tern 2800: tern-road.csv"], runs.Select(r => $"{r.Item1}: {r.Item2}").Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        Assert.All(runs, r => Assert.InRange(r.Readings, 30, 1000));
+        Assert.Contains("135", (await app.PageAsync("/shelf")).QuerySelector("table.shelf")!.TextContent, StringComparison.Ordinal);
+
+        using var removed = await app.PostFormAsync("/demonstration", "/demonstration/remove");
+        Assert.Equal(HttpStatusCode.Found, removed.StatusCode);
+        Assert.All(await app.Record.AllAsync<StockJet>(), s => Assert.True(s.Removed));
+        Assert.All(await app.Record.AllAsync<RoadRun>(), r => Assert.True(r.Removed));
+    }
+
+    [Fact]
     public async Task The_shelf_is_counted_once_a_size()
     {
         await using var app = await TestApp.StartAsync();
@@ -58,7 +75,7 @@ public sealed class RoadLogTests
 
         Assert.Equal(HttpStatusCode.Found, again.StatusCode);
         Assert.InRange((int)wrong.StatusCode, 400, 499);
-        Assert.Equal(6, Assert.Single(await app.Record.AllAsync<StockJet>()).Count);
+        Assert.Equal(6, Assert.Single(await app.Record.AllAsync<StockJet>(), s => s.Id == StockJet.IdFor("mainJet", 135)).Count);
     }
 
     // The set goes in by a button, the papers tell of it, and Undo takes it out of them again.

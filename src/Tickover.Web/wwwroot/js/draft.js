@@ -5,6 +5,10 @@
  */
 
 const prefix = "tickover-draft:";
+
+// A refused form shows what was sent, so its fields count as typed although they are as the page came.
+/** @type {WeakSet<HTMLFormElement>} */
+const refused = new WeakSet();
 const drafted = "form[data-draft], form:has([data-draft])";
 
 /** Keeps and restores the drafts of the forms on this page, now and after a swap. */
@@ -31,8 +35,9 @@ function note(event) {
   if (form instanceof HTMLFormElement) {
     /** @type {Record<string, string>} */
     const typed = {};
+    const before = new Set(refused.has(form) ? Object.keys(read(keyOf(form))?.typed ?? {}) : []);
     for (const field of draftedIn(form)) {
-      if (isChanged(field)) {
+      if (isChanged(field) || before.has(nameOf(field))) {
         typed[nameOf(field)] = valueOf(field);
       }
     }
@@ -76,6 +81,7 @@ function restore(form) {
  * @param {HTMLFormElement} form
  */
 function follow(form) {
+  refused.add(form);
   const kept = read(keyOf(form));
   const names = new Set(kept?.made === madeFrom(form) ? Object.keys(kept.typed) : []);
   const typed = draftedIn(form).filter((f) => names.has(nameOf(f)) || f.getAttribute("aria-invalid") === "true");
