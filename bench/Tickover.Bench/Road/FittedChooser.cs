@@ -19,6 +19,8 @@ internal sealed class FittedChooser : IChooser
 
         var advice = JetChooser.Choose(now, fit);
         var best = advice.IfOrdered;
-        return best.Changes.Count == 0 || advice.Now.Cost - best.Cost < WorthIt * advice.Now.Cost ? new RoadChoice(null, null) : new RoadChoice(best.Car, best.Map);
+        var enough = best.Changes.Count == 0 || advice.Now.Cost - best.Cost < WorthIt * advice.Now.Cost;
+        var leftOut = ((int)Math.Round(fit.LeftOutCoverage * fit.Points.Count), fit.Points.Count);
+        return (enough ? new RoadChoice(null, null) : new RoadChoice(best.Car, best.Map)) with { LeftOut = leftOut };
     }
 }

@@ -16,6 +16,9 @@ internal sealed record RoadCase
     /// <summary>Cells foretold and how many of them the truth then lay within the 90 % band.</summary>
     internal (int Within, int All) Foretold { get; init; }
 
+    /// <summary>Readings left out and foretold from the others, and how many lay within their 90 % band.</summary>
+    internal (int Within, int All) LeftOut { get; init; }
+
     /// <summary>Runs it took to have the asked part in target; null where it never had.</summary>
     internal int? RunsTo(double asked) => Scores.Select((s, i) => (s, i)).Where(x => x.s >= asked).Select(x => (int?)x.i).FirstOrDefault();
 

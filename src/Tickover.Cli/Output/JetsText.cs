@@ -22,8 +22,9 @@ internal sealed class JetsText(int width)
         text.Append(TextTable.Text(
             width,
             ["Set", "Idle\t", "Progression\t", "Cruise\t", "Full load\t", "All\t"],
-            result.Proposals().Select(p => (IReadOnlyList<string>)[p.Name, .. p.Proposal.InTarget.Select(t => PerCent(t.Probability)), PerCent(p.Proposal.InTargetOverall)])));
-        WrappedText.Append(text, width, string.Empty, "Chance of being in target, by regime, weighed by use.");
+            result.Proposals().Select(p => (IReadOnlyList<string>)[p.Name, .. p.Proposal.InTarget.Select(t => PerCent(t.Probability)), PerCent(p.Proposal.InTargetOverall)])
+                .Append(["part of the driving", .. result.Advice.Driving.Select(d => PerCent(d.Part)), string.Empty])));
+        WrappedText.Append(text, width, string.Empty, "Chance of being in target, by regime, weighed by how the car is driven. Chosen by what being off target costs: lean dearer than rich, dearest at full load.");
         foreach (var (name, proposal) in result.Proposals().Skip(1))
         {
             text.AppendLine();

@@ -15,6 +15,7 @@ internal sealed class SharedJet
     private const double MostFuel = 0.01;                 // kg/s, far above any idle circuit
     private const double RoughTolerance = 1e-6;           // kg/s
     private const double Tolerance = 3e-8;                // kg/s: some 1e-4 of the fuel of an engine that idles
+    private const int QuickSteps = 180;                   // in a cycle, up to which an approach costs as much as it saves
     private const int RoughSamples = 60;                  // of the idle passage in a cycle, for the approach
 
     private readonly MainNetwork _main;
@@ -36,7 +37,7 @@ internal sealed class SharedJet
         Vector256<double>[] depression, BarrelSignals signals, Vector256<double> step, ReadOnlySpan<double> openings)
     {
         _drawn.Open();
-        for (var k = 0; k < MostTries; k++)
+        for (var k = 0; k < MostTries && _steps > QuickSteps; k++)
         {
             var rough = _main.Approach(depression, step, _drawn.Value);
             if (_share == 0 || Held(_idle.Solve(signals, openings, rough.MeanDrop, RoughSamples), RoughTolerance))

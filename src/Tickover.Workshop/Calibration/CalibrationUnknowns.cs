@@ -18,13 +18,14 @@ public static class CalibrationUnknowns
         new("idleAir", "Air through the idle bleed", 0.15, true, "", "assumed"),
     ];
 
-    /// <summary>With one more for each bank: what its sensor, leaks and levels add to λ.</summary>
+    /// <summary>With what the sensor, leaks and levels of each bank but the last add to λ; the last one's is what makes the sum nothing.</summary>
+    /// <remarks>What all banks have in common is the car's own, or the sensors': no reading tells those apart, so the latter is in the bands of every map.</remarks>
     /// <param name="banks">Number of banks, 1 or more.</param>
     /// <returns>The unknowns in order.</returns>
     public static IReadOnlyList<CalibrationUnknown> WithBanks(int banks) =>
     [
         .. OfTheCar,
-        .. Enumerable.Range(1, banks).Select(b => new CalibrationUnknown(
+        .. Enumerable.Range(1, Math.Max(0, banks - 1)).Select(b => new CalibrationUnknown(
             string.Create(System.Globalization.CultureInfo.InvariantCulture, $"bank{b}"),
             string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Bank {b} against the rest"),
             0.02,

@@ -6,7 +6,7 @@ namespace Tickover.Workshop.Calibration;
 /// <summary>Fits the model's unknowns to readings of a car.</summary>
 public static class Calibrator
 {
-    private static readonly double[] FieldDeviations = [0.012, 0.02, 0.03, 0.045, 0.065, 0.09, 0.13];
+    private static readonly double[] FieldDeviations = [0.004, 0.007, 0.012, 0.02, 0.03, 0.045, 0.065, 0.09, 0.13];
     private const double FirstDeviation = 0.045;
     private const double LikelyDeviation = 0.04;          // what a good one-dimensional model leaves over, assumed
     private const double DeviationSpread = 0.5;           // of its logarithm

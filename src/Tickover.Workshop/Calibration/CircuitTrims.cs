@@ -20,9 +20,13 @@ internal readonly struct CircuitTrims(IReadOnlyList<double> values)
     internal double PlateZeroDegrees => values[PlateZero];
 
     /// <summary>The logarithm added to λ on a bank, from 1; zero where all are seen at once.</summary>
-    internal double Bank(int? bank) => bank is { } b && CalibrationUnknowns.OfTheCar.Count + b - 1 < values.Count
-        ? values[CalibrationUnknowns.OfTheCar.Count + b - 1]
-        : 0;
+    internal double Bank(int? bank)
+    {
+        var first = CalibrationUnknowns.OfTheCar.Count;
+        return bank is not { } b || values.Count <= first ? 0
+            : first + b - 1 < values.Count ? values[first + b - 1]
+            : -values.Skip(first).Sum();
+    }
 
     /// <summary>The barrel as the calibration has it. A jet's bore stands for its area times its coefficient, which are one to the flow.</summary>
     internal BarrelSpec On(BarrelSpec barrel)

@@ -15,6 +15,9 @@ public sealed record JetAdvice
     /// <summary>The fewest parts that bring most of the way; choke and tube stay.</summary>
     public required JetProposal LeastEffort { get; init; }
 
+    /// <summary>Part of the driving that falls to each regime, which the chances are weighed by.</summary>
+    public required IReadOnlyList<(string Regime, double Part)> Driving { get; init; }
+
     /// <summary>Sets tried.</summary>
     public required long Tried { get; init; }
 

@@ -42,8 +42,9 @@ public static class JetChooser
             IfOrdered = shelf is not null && shelf.Cost < ordered.Cost ? shelf : ordered,
             FromShelf = shelf,
             LeastEffort = Full(least, stock, search.Changed(least)),
+            Driving = [.. JetTargets.Regimes.Select(r => (r, ground.Share(r)))],
             Tried = sold.Tried + (how.Shelf is null ? 0 : shelved.Tried),
-            QuickReckoning = Quick(ground, forecast, car, sold.All.Best.Set!, cancellation),
+            QuickReckoning = search.QuickError(sold.All.Best.Set!, cancellation),
         };
     }
 
@@ -128,13 +129,4 @@ public static class JetChooser
             : [.. JetTargets.Regimes.Select(r => (Regime: r, Points: ground.Cells.Where(p => string.Equals(ground.Targets[p].Regime, r, StringComparison.Ordinal)).ToList())).Where(r => r.Points.Count > 0)
                 .Select(r => (r.Regime, Math.Exp(r.Points.Sum(p => ground.Weights[p] * (full[p] - without[p])) / r.Points.Sum(p => ground.Weights[p])) - 1))
                 .Where(e => Math.Abs(e.Item2) >= WorthNaming)];
-
-    private static double Quick(JetGround ground, IForecast forecast, Car car, JetSet set, CancellationToken cancellation)
-    {
-        var candidates = JetCandidates.Of(car, null);
-        var surface = new ResponseSurface(ground, candidates, (car, set), forecast, cancellation);
-        var quick = surface.Whole(set);
-        var full = ground.Read(forecast.Equivalence(set.On(car)!, cancellation), CalibrationGrid.Of(car));
-        return ground.Cells.Select((p, c) => Math.Abs(Math.Log(quick[c]) + full[p])).Max();
-    }
 }

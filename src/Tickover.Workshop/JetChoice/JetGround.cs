@@ -44,6 +44,9 @@ internal sealed class JetGround
     /// <summary>Cost of a map.</summary>
     internal double Cost(PredictedMap map) => Cells.Sum(p => Weights[p] * JetRisk.Of(map.LogLambda[p], map.Deviation(p), Targets[p]));
 
+    /// <summary>Part of the driving that falls to a regime.</summary>
+    internal double Share(string regime) => Cells.Where(p => string.Equals(Targets[p].Regime, regime, StringComparison.Ordinal)).Sum(p => Weights[p]);
+
     /// <summary>Probability of being in target, over the points of a regime or all, by weight.</summary>
     internal double InTarget(PredictedMap map, string? regime = null)
     {

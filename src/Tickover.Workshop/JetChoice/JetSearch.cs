@@ -7,9 +7,12 @@ namespace Tickover.Workshop.JetChoice;
 internal sealed class JetSearch(JetGround ground, IForecast forecast, Car car)
 {
     internal const double CostOfEffort = 0.0015;          // so that nothing is changed that does nothing worth the work; assumed
-    private const int MostRounds = 6;
+    private const int MostRounds = 8;
+    private const double QuarterTurn = 0.25;
     private readonly JetSet _fitted = JetSet.Fitted(car);
     private readonly CostTable _table = new(ground);
+    private readonly Dictionary<string, double> _full = new(StringComparer.Ordinal);
+    private readonly Dictionary<(double Choke, string? Tube), ResponseSurface> _surfaces = [];
 
     /// <summary>The best sets of each of several lists of candidates. A choke with a tube is worked up once for all lists it stands in.</summary>
     internal IReadOnlyList<JetContest> Run(IReadOnlyList<JetCandidates> pools, IProgress<string>? progress, CancellationToken cancellation)
@@ -27,6 +30,7 @@ internal sealed class JetSearch(JetGround ground, IForecast forecast, Car car)
             }
 
             var surface = new ResponseSurface(ground, all, (car, body), forecast, cancellation);
+            _surfaces[(choke, tube?.Code)] = surface;
             for (var k = 0; k < pools.Count; k++)
             {
                 if (pools[k].Holds(choke, tube))
@@ -63,7 +67,25 @@ internal sealed class JetSearch(JetGround ground, IForecast forecast, Car car)
     /// <summary>Parts other than the fitted, settings not among them.</summary>
     internal int Changed(JetSet set) => Effort(set, set.Sizes[2], set.Sizes[3], set.Sizes[4]).Changed;
 
+    /// <summary>How far the quick reckoning of a set was from the full one: the largest part of λ at any point that counts.</summary>
+    internal double QuickError(JetSet set, CancellationToken cancellation)
+    {
+        var quick = _surfaces[(set.Sizes[0], set.Tube?.Code)].Whole(set);
+        var full = ground.Read(forecast.Equivalence(set.On(car)!, cancellation), CalibrationGrid.Of(car));
+        return ground.Cells.Select((p, c) => Math.Abs(Math.Log(quick[c]) + full[p])).Max();
+    }
+
     private double Full(JetSet set, CancellationToken cancellation)
+    {
+        if (!_full.TryGetValue(set.Key, out var cost))
+        {
+            _full.Add(set.Key, cost = Computed(set, cancellation));
+        }
+
+        return cost;
+    }
+
+    private double Computed(JetSet set, CancellationToken cancellation)
     {
         if (set.On(car) is not { } made)
         {
@@ -75,8 +97,22 @@ internal sealed class JetSearch(JetGround ground, IForecast forecast, Car car)
             + CostOfEffort * Effort(set, set.Sizes[2], set.Sizes[3], set.Sizes[4]).Effort;
     }
 
+    // a screw is set by the quarter turn once the rest is chosen
     private static IEnumerable<JetSet> Steps(JetSet set, JetPart part, IReadOnlyList<double> sizes)
     {
+        if (part == JetParts.Screw)
+        {
+            foreach (var turns in new[] { -QuarterTurn, QuarterTurn }.Select(t => set.Sizes[JetParts.All.ToList().IndexOf(part)] + t))
+            {
+                if (turns >= part.Series.Smallest && turns <= part.Series.Largest)
+                {
+                    yield return set.With(part, turns);
+                }
+            }
+
+            yield break;
+        }
+
         var at = sizes.ToList().IndexOf(set.Sizes[JetParts.All.ToList().IndexOf(part)]);
         foreach (var k in new[] { at - 1, at + 1 })
         {

@@ -7,6 +7,9 @@ namespace Tickover.Workshop.JetChoice;
 /// <param name="Tube">Emulsion tube; null to leave the one fitted.</param>
 internal sealed record JetSet(IReadOnlyList<double> Sizes, EmulsionTubeChoice? Tube)
 {
+    /// <summary>What tells it from another set.</summary>
+    internal string Key => string.Join(' ', Sizes) + " " + Tube?.Code;
+
     internal static JetSet Fitted(Car car) => new([.. JetParts.All.Select(p => p.Fitted(car))], null);
 
     /// <summary>The car with the set; null where its document refuses it.</summary>
