@@ -15,7 +15,7 @@ internal sealed record JetsDocument
     /// <summary>Sets tried.</summary>
     public required long SetsTried { get; init; }
 
-    /// <summary>Largest error of the quick reckoning as a part of λ, 1.</summary>
+    /// <summary>Root mean square error of the quick reckoning of the best set as a part of λ, 1.</summary>
     public required double QuickReckoning { get; init; }
 
     /// <summary>Speeds, rpm.</summary>

@@ -21,6 +21,6 @@ public sealed record JetAdvice
     /// <summary>Sets tried.</summary>
     public required long Tried { get; init; }
 
-    /// <summary>Largest difference in λ, as a part of it, between the quick reckoning of the search and the full one, at points that count.</summary>
+    /// <summary>Difference in λ, as a part of it, between the quick reckoning of the search and the full one for the best set: root mean square by weight.</summary>
     public required double QuickReckoning { get; init; }
 }

@@ -67,12 +67,12 @@ internal sealed class JetSearch(JetGround ground, IForecast forecast, Car car)
     /// <summary>Parts other than the fitted, settings not among them.</summary>
     internal int Changed(JetSet set) => Effort(set, set.Sizes[2], set.Sizes[3], set.Sizes[4]).Changed;
 
-    /// <summary>How far the quick reckoning of a set was from the full one: the largest part of λ at any point that counts.</summary>
+    /// <summary>How far the quick reckoning of a set was from the full one, as a part of λ: root of the mean square by how much points count.</summary>
     internal double QuickError(JetSet set, CancellationToken cancellation)
     {
         var quick = _surfaces[(set.Sizes[0], set.Tube?.Code)].Whole(set);
         var full = ground.Read(forecast.Equivalence(set.On(car)!, cancellation), CalibrationGrid.Of(car));
-        return ground.Cells.Select((p, c) => Math.Abs(Math.Log(quick[c]) + full[p])).Max();
+        return Math.Sqrt(ground.Cells.Select((p, c) => ground.Weights[p] * Math.Pow(Math.Log(quick[c]) + full[p], 2)).Sum());
     }
 
     private double Full(JetSet set, CancellationToken cancellation)

@@ -74,11 +74,11 @@ public class EnginePhysicsTests
         Assert.Equal(8 * Math.PI / 180, barrel.AirWay.ClosedAngleRadians, Tolerance);
         Assert.Equal(1.35e-3, barrel.Main.JetDiameterMetres, Tolerance);
         Assert.Equal(1.90e-3, barrel.Main.AirCorrectorDiameterMetres, Tolerance);
-        Assert.Equal(5, barrel.Main.HoleRows.Count);
-        Assert.Equal(0.005, barrel.Float.LipHeightMetres, Tolerance);
+        Assert.Equal(4, barrel.Main.HoleRows.Count);
+        Assert.Equal(0.006, barrel.Float.LipHeightMetres, Tolerance);
         Assert.Equal(0.50e-3, barrel.Idle.JetDiameterMetres, Tolerance);
         Assert.Equal(2.25, barrel.Idle.ScrewTurns, Tolerance);
-        Assert.Equal(3, barrel.Idle.ProgressionHoles.Count);
+        Assert.Equal(4, barrel.Idle.ProgressionHoles.Count);
         Assert.Equal(0.40e-3, barrel.Pump!.JetDiameterMetres, Tolerance);
     }
 

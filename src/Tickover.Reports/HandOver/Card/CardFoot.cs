@@ -8,6 +8,8 @@ namespace Tickover.Reports.HandOver.Card;
 /// <summary>What the marks on figures mean, what is not known, the way back to the record, and the log of changes.</summary>
 internal static class CardFoot
 {
+    private const int MostWanting = 6;                     // named: the log of changes below needs the room more
+
     internal static IEnumerable<Block> Of(Telling t, CardFigures figures)
     {
         yield return t.Note(string.Join(' ', Notes(t, figures)));
@@ -42,7 +44,9 @@ internal static class CardFoot
 
         if (figures.Wanting.Count > 0)
         {
-            yield return $"Not in the record: {string.Join(", ", figures.Wanting.Distinct(StringComparer.Ordinal).Select(Small))}.";
+            var wanting = figures.Wanting.Distinct(StringComparer.Ordinal).Select(Small).ToList();
+            var more = wanting.Count > MostWanting + 1 ? $" and {wanting.Count - MostWanting} more" : string.Empty;
+            yield return $"Not in the record: {string.Join(", ", more.Length > 0 ? wanting.Take(MostWanting) : wanting)}{more}.";
         }
     }
 
