@@ -29,7 +29,7 @@ internal static class SampleLogs
     {
         var truth = RoadTruth.Of(Samples.Change(
             Samples.Read("tern-2800"),
-            ("barrels.auxiliaryGain", "2.2"), ("barrels.screwTurns", "3"), ("barrels.slip", "1.5"), ("barrels.floatLevel", "5.4 mm")));
+            ("barrels.auxiliaryGain", "2.2"), ("barrels.screwTurns", "2.5"), ("barrels.slip", "1.5"), ("barrels.floatLevel", "5.4 mm")));
         var log = VirtualLog.Record(VirtualDrive.Make(truth.PeakRpm, truth.WideDegrees, 11), truth, new VirtualSensors(), 12);
         var text = new StringBuilder("time_s,rpm,tps_pct,map_kpa,lambda,ect_c,speed_kmh\n");
         for (var i = 0; i < log.Rows.Count; i++)
@@ -47,7 +47,7 @@ internal static class SampleLogs
     {
         var truth = RoadTruth.Of(Samples.Change(
             Samples.Read("osprey-v8"),
-            ("barrels.auxiliaryGain", "2.1"), ("barrels.screwTurns", "3.1"), ("barrels.floatLevel", "4.2 mm")));
+            ("barrels.auxiliaryGain", "2.1"), ("barrels.screwTurns", "2.2"), ("barrels.floatLevel", "4.2 mm")));
         var sensors = new VirtualSensors { ProbeForEachBank = true, LambdaOffsets = [0.006, -0.008], PipeKilograms = 0.02, LambdaNoise = 0.008 };
         var log = VirtualLog.Record(VirtualDrive.Make(truth.PeakRpm, truth.WideDegrees, 21), truth, sensors, 22);
         var text = new StringBuilder("Saltmarsh Motor House;road log 7\r\n\"Car\";Osprey V8, mains 150\r\nDate;14.05.2026\r\n# dry, 18 \u00B0C, hood up\r\n\r\n");

@@ -10,7 +10,7 @@ public static class JetParts
     public static JetPart Choke { get; } = new("choke", "Choke", " mm", Millimetre, (20, 50, 1), 2, 3, false, 1);
 
     /// <summary>Fuel level below the nozzle's lip: set, not bought.</summary>
-    public static JetPart FloatLevel { get; } = new("floatLevel", "Fuel level", " mm", Millimetre, (0, 15, 0.5), 2, 1, true, 2, IsLength: true);
+    public static JetPart FloatLevel { get; } = new("floatLevel", "Fuel level", " mm", Millimetre, (0, 15, 0.5), 2, 4, true, 2, IsLength: true);
 
     /// <summary>Idle jet.</summary>
     public static JetPart IdleJet { get; } = new("idleJet", "Idle jet", "", Hundredth, (35, 80, 5), 3, 1, false, 3);

@@ -6,7 +6,7 @@ namespace Tickover.Workshop.JetChoice;
 /// <summary>Tries every set of the candidates.</summary>
 internal sealed class JetSearch(JetGround ground, IForecast forecast, Car car)
 {
-    internal const double CostOfEffort = 0.0015;          // so that nothing is changed that does nothing worth the work; assumed
+    internal const double CostOfEffort = 0.003;           // so that nothing is changed that does nothing worth the work; assumed
     private const int MostRounds = 8;
     private const double QuarterTurn = 0.25;
     private readonly JetSet _fitted = JetSet.Fitted(car);
