@@ -33,6 +33,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

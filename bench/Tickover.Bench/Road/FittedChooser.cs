@@ -20,7 +20,7 @@ internal sealed class FittedChooser : IChooser
         var advice = JetChooser.Choose(now, fit);
         var best = advice.IfOrdered;
         var enough = best.Changes.Count == 0 || advice.Now.Cost - best.Cost < WorthIt * advice.Now.Cost;
-        var leftOut = ((int)Math.Round(fit.LeftOutCoverage * fit.Points.Count), fit.Points.Count);
+        var leftOut = new Tally((int)Math.Round(fit.LeftOutCoverage * fit.Points.Count), fit.Points.Count);
         return (enough ? new RoadChoice(null, null) : new RoadChoice(best.Car, best.Map)) with { LeftOut = leftOut };
     }
 }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Tickover.Workshop.Cars;
 
 namespace Tickover.Bench.Road;
@@ -5,19 +6,24 @@ namespace Tickover.Bench.Road;
 /// <summary>What became of one car.</summary>
 internal sealed record RoadCase
 {
+    [JsonInclude]
     internal required string Name { get; init; }
 
     /// <summary>Weighted part in target as arrived, then after each run's change; the last one holds for ever after.</summary>
+    [JsonInclude]
     internal required IReadOnlyList<double> Scores { get; init; }
 
-    /// <summary>The best set it had at any time.</summary>
-    internal required Car Best { get; init; }
+    /// <summary>The best set it had at any time; null in a case read back.</summary>
+    [JsonIgnore]
+    internal Car? Best { get; init; }
 
     /// <summary>Cells foretold and how many of them the truth then lay within the 90 % band.</summary>
-    internal (int Within, int All) Foretold { get; init; }
+    [JsonInclude]
+    internal Tally Foretold { get; init; }
 
     /// <summary>Readings left out and foretold from the others, and how many lay within their 90 % band.</summary>
-    internal (int Within, int All) LeftOut { get; init; }
+    [JsonInclude]
+    internal Tally LeftOut { get; init; }
 
     /// <summary>Runs it took to have the asked part in target; null where it never had.</summary>
     internal int? RunsTo(double asked) => Scores.Select((s, i) => (s, i)).Where(x => x.s >= asked).Select(x => (int?)x.i).FirstOrDefault();

@@ -9,5 +9,5 @@ namespace Tickover.Bench.Road;
 internal sealed record RoadChoice(Car? Next, PredictedMap? Expected)
 {
     /// <summary>Readings left out and foretold from the others, and how many lay within their 90 % band.</summary>
-    internal (int Within, int All) LeftOut { get; init; }
+    internal Tally LeftOut { get; init; }
 }

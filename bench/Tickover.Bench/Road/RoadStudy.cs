@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using Tickover.Workshop.Calibration;
@@ -18,42 +19,52 @@ internal static class RoadStudy
     /// <param name="seed">Seed of everything.</param>
     /// <param name="onlyHabit">Whether to leave our way out, which takes longest.</param>
     /// <param name="from">Where cars are read from.</param>
-    internal static int Run(int cars, int seed, bool onlyHabit, StudyCars from)
+    /// <param name="keep">Where results are kept; cars already in it are not worked again.</param>
+    internal static int Run(int cars, int seed, bool onlyHabit, StudyCars from, StudyKeep keep)
     {
         var clock = Stopwatch.StartNew();
-        var (best, ways) = (new double[cars], new Dictionary<string, RoadCase[]>(StringComparer.Ordinal) { ["habit"] = new RoadCase[cars] });
-        if (!onlyHabit)
+        var found = new StudyResult?[cars];
+        foreach (var kept in keep.Read().Where(k => k.Number < cars))
         {
-            ways["fit"] = new RoadCase[cars];
+            found[kept.Number] = kept;
         }
 
-        var done = 0;
-        Parallel.For(0, cars, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, n =>
+        int[] left = [.. Enumerable.Range(0, cars).Where(n => found[n] is null)];
+        Parallel.ForEach(Partitioner.Create(left, EnumerablePartitionerOptions.NoBuffering), new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, n =>
         {
             var car = new VirtualCar(n, seed, from);
-            ways["habit"][n] = Work(car, new HabitChooser(car), MostRuns);
-            if (!onlyHabit)
-            {
-                ways["fit"][n] = Work(car, new FittedChooser(), MostOfOurs);
-            }
-
-            best[n] = Math.Max(car.Score(new BestOnTruth(car).Find(ways.Values.Select(way => way[n].Best))), ways.Values.Max(way => way[n].Scores.Max()));
-            Console.Error.WriteLine(Line($"{Interlocked.Increment(ref done)}/{cars} {car.Name} {n}: best {best[n]:P1}; {string.Join("; ", ways.Select(w => $"{w.Key} {string.Join(' ', w.Value[n].Scores.Select(s => s.ToString("P0", CultureInfo.InvariantCulture)))}"))} ({clock.Elapsed.TotalSeconds:F0} s)"));
+            var result = WorkBothWays(car, n, onlyHabit);
+            keep.Add(result);
+            found[n] = result;
+            Console.Error.WriteLine(Line($"{found.Count(f => f is not null)}/{cars} {car.Name} {n}: best {result.Best:P1}; {string.Join("; ", result.Ways.Select(w => $"{w.Key} {string.Join(' ', w.Value.Scores.Select(s => s.ToString("P0", CultureInfo.InvariantCulture)))}"))} ({clock.Elapsed.TotalSeconds:F0} s)"));
         });
 
-        Print(best, ways, (cars, seed));
+        StudyResult[] all = [.. found.Select(f => f!)];
+        Print(Array.ConvertAll(all, f => f.Best), all[0].Ways.Keys.ToDictionary(way => way, way => Array.ConvertAll(all, f => f.Ways[way]), StringComparer.Ordinal), (cars, seed));
         return 0;
+    }
+
+    private static StudyResult WorkBothWays(VirtualCar car, int number, bool onlyHabit)
+    {
+        var ways = new Dictionary<string, RoadCase>(StringComparer.Ordinal) { ["habit"] = Work(car, new HabitChooser(car), MostRuns) };
+        if (!onlyHabit)
+        {
+            ways["fit"] = Work(car, new FittedChooser(), MostOfOurs);
+        }
+
+        var best = Math.Max(car.Score(new BestOnTruth(car).Find(ways.Values.Select(way => way.Best!))), ways.Values.Max(way => way.Scores.Max()));
+        return new StudyResult(number, best, ways);
     }
 
     private static RoadCase Work(VirtualCar car, IChooser chooser, int most)
     {
-        var (now, runs, scores, foretold, leftOut) = (car.AsArrived, new List<CalibrationRun>(), new List<double> { car.Score(car.AsArrived) }, (Within: 0, All: 0), (Within: 0, All: 0));
+        var (now, runs, scores, foretold, leftOut) = (car.AsArrived, new List<CalibrationRun>(), new List<double> { car.Score(car.AsArrived) }, default(Tally), default(Tally));
         var best = now;
         while (runs.Count < most)
         {
             runs.Add(new CalibrationRun(Line($"run {runs.Count + 1}"), now, RoadRun.Drive(car, now, runs.Count + 1)));
             var choice = chooser.Choose(now, runs);
-            leftOut = (leftOut.Within + choice.LeftOut.Within, leftOut.All + choice.LeftOut.All);
+            leftOut += choice.LeftOut;
             if (choice.Next is null)
             {
                 break;
@@ -69,7 +80,7 @@ internal static class RoadStudy
     }
 
     // the map foretold before the run against the truth of all banks together, at every point that counts
-    private static (int Within, int All) Held(VirtualCar car, PredictedMap expected, TruthMap truth, (int Within, int All) so)
+    private static Tally Held(VirtualCar car, PredictedMap expected, TruthMap truth, Tally so)
     {
         for (var p = 0; p < car.Weights.All.Count; p++)
         {
@@ -77,7 +88,7 @@ internal static class RoadStudy
             {
                 var band = expected.Band(p);
                 var real = truth.At(0, p / truth.Grid.ThrottleDegrees.Count, p % truth.Grid.ThrottleDegrees.Count);
-                so = (so.Within + (real >= band.Richest && real <= band.Leanest ? 1 : 0), so.All + 1);
+                so += new Tally(real >= band.Richest && real <= band.Leanest ? 1 : 0, 1);
             }
         }
 

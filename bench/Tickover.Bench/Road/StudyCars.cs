@@ -4,8 +4,7 @@ namespace Tickover.Bench.Road;
 
 /// <summary>The cars the virtual ones are made from.</summary>
 /// <remarks>
-/// No set of jets puts more than a third of the samples' operating points in target, by the model itself: nobody developed their tubes, levels and
-/// progression holes. For the study somebody did (decision 0111): the same engines with the best found by a search over those.
+/// Developed ones (decision 0111): four progression holes, emulsion tube, level and jets found by <see cref="DevelopCar"/>, as their maker would have.
 /// </remarks>
 /// <param name="AsSampled">The samples as they are instead.</param>
 internal sealed record StudyCars(bool AsSampled)

@@ -2,14 +2,14 @@ using System.Globalization;
 
 namespace Tickover.Bench.Road;
 
-/// <summary>The words of the study's command: --cars N, --seed N, --habit-only, --samples.</summary>
+/// <summary>The words of the study's command: --cars N, --seed N, --habit-only, --samples, --keep FILE.</summary>
 internal static class StudyCommand
 {
     private const int UsualCars = 200;
 
     internal static int Run(IReadOnlyList<string> words)
     {
-        var (cars, seed, onlyHabit, samples) = (UsualCars, 1, false, false);
+        var (cars, seed, onlyHabit, samples, keep) = (UsualCars, 1, false, false, (string?)null);
         for (var i = 0; i < words.Count; i++)
         {
             switch (words[i])
@@ -20,6 +20,9 @@ internal static class StudyCommand
                 case "--seed" when i + 1 < words.Count && Number(words[i + 1]) is { } s:
                     (seed, i) = (s, i + 1);
                     break;
+                case "--keep" when i + 1 < words.Count:
+                    (keep, i) = (words[i + 1], i + 1);
+                    break;
                 case "--habit-only":
                     onlyHabit = true;
                     break;
@@ -27,12 +30,12 @@ internal static class StudyCommand
                     samples = true;
                     break;
                 default:
-                    Console.Error.WriteLine($"study [--cars N] [--seed N] [--habit-only] [--samples]: '{words[i]}' is not understood");
+                    Console.Error.WriteLine($"study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE]: '{words[i]}' is not understood");
                     return 2;
             }
         }
 
-        return RoadStudy.Run(cars, seed, onlyHabit, new StudyCars(samples));
+        return RoadStudy.Run(cars, seed, onlyHabit, new StudyCars(samples), new StudyKeep(keep));
     }
 
     private static int? Number(string text) => int.TryParse(text, NumberStyles.Integer, CultureInfo.InvariantCulture, out var number) ? number : null;
