@@ -15,7 +15,6 @@ done
 
 results=artifacts/test-results
 failures=()
-second_try=() # browser tests that failed once and passed alone
 started=$SECONDS
 
 step() { # title, command...
@@ -38,7 +37,6 @@ finish() {
         skipped=$(cat "$results"/*.trx | grep -o '<UnitTestResult [^>]*outcome="NotExecuted"' | wc -l)
         local all
         all=$(cat "$results"/*.trx | grep -o '<UnitTestResult ' | wc -l)
-        passed=$((passed + ${#second_try[@]}))
         failed=$((all - passed - skipped))
     fi
     # A step that is not a test (build, format, types) counts as one failure, so that the closing line never looks good alone.
@@ -48,10 +46,6 @@ finish() {
     done
     [ "$failed" -eq 0 ] && printf '%s\n' ${failures[@]+"${failures[@]}"} | grep -qx Tests && other=$((other + 1))
     failed=$((failed + other))
-    if [ ${#second_try[@]} -gt 0 ]; then
-        echo
-        printf 'Failed once, passed alone on a second try: %s\n' "${second_try[@]}"
-    fi
     if [ $((passed + failed + skipped)) -eq 0 ]; then
         failures+=("no test ran")
         failed=1
@@ -97,23 +91,6 @@ check_format() { # IDE0055 in the build holds the layout of code; this holds lin
     dotnet format whitespace . --folder --verify-no-changes
 }
 
-failed_tests() { # of the result files named
-    grep -ho '<UnitTestResult [^>]*outcome="Failed"[^>]*' "$@" | grep -o 'testName="[^"]*"' | sed 's/^testName="//; s/"$//; s/(.*//' | sort
-}
-
-# A browser on a busy machine may be late for a test that waits so many seconds. Two such at most, and nothing else wrong: they
-# are run once more, alone, and named at the end whichever way it goes. Every other test has one try.
-browser_again() {
-    local names name tests=()
-    mapfile -t names < <(failed_tests "$results"/Tickover.Browser.Tests_*.trx)
-    [ ${#names[@]} -ge 1 ] && [ ${#names[@]} -le 2 ] || return 1
-    [ "$(failed_tests "$results"/*.trx | wc -l)" -eq ${#names[@]} ] || return 1
-    for name in "${names[@]}"; do tests+=(-method "$name"); done
-    echo "Once more, alone: ${names[*]}"
-    dotnet artifacts/bin/Tickover.Browser.Tests/release/Tickover.Browser.Tests.dll -noColor "${tests[@]}" || return 1
-    second_try=("${names[@]}")
-}
-
 run_tests() {
     local filter=()
     [ "$full" = yes ] || filter=(--filter-not-trait "Speed=slow")
@@ -125,7 +102,6 @@ run_tests() {
         p=$(basename "$p" .csproj)
         grep -lq "$p" "$results"/*.trx 2>/dev/null || { echo "$p left no results." >&2; code=1; }
     done
-    [ $code -eq 2 ] && browser_again && code=0
     return $code
 }
 

@@ -93,6 +93,9 @@ public sealed class DraftTests(Workshop workshop) : IAsyncLifetime
         var answer = await page.RunAndWaitForResponseAsync(() => page.Locator("form.card button").ClickAsync(), r => r.Request.Method is "POST");
         Assert.Equal(422, answer.Status);
         await Expect(page.Locator("#value")).ToHaveAttributeAsync("aria-invalid", "true");
+
+        // Drafts are kept from when the modules have run, which is before the page is complete. Asked of the page itself: the event may have been and gone.
+        await page.EvaluateAsync("() => document.readyState === 'complete' || new Promise(done => addEventListener('load', () => done(true)))");
     }
 
     // The server knows nothing of what was refused: the page comes with an empty form.

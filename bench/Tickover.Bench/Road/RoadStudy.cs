@@ -33,7 +33,7 @@ internal static class RoadStudy
         Parallel.ForEach(Partitioner.Create(left, EnumerablePartitionerOptions.NoBuffering), new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, n =>
         {
             var car = new VirtualCar(n, seed, from);
-            var result = WorkBothWays(car, n, onlyHabit);
+            var result = WorkBothWays(car, n, onlyHabit) with { Of = keep.Of };
             keep.Add(result);
             found[n] = result;
             Console.Error.WriteLine(Line($"{found.Count(f => f is not null)}/{cars} {car.Name} {n}: best {result.Best:P1}; {string.Join("; ", result.Ways.Select(w => $"{w.Key} {string.Join(' ', w.Value.Scores.Select(s => s.ToString("P0", CultureInfo.InvariantCulture)))}"))} ({clock.Elapsed.TotalSeconds:F0} s)"));
@@ -53,7 +53,7 @@ internal static class RoadStudy
         }
 
         var best = Math.Max(car.Score(new BestOnTruth(car).Find(ways.Values.Select(way => way.Best!))), ways.Values.Max(way => way.Scores.Max()));
-        return new StudyResult(number, best, ways);
+        return new StudyResult("", number, best, ways);
     }
 
     private static RoadCase Work(VirtualCar car, IChooser chooser, int most)

@@ -35,7 +35,7 @@ internal static class StudyCommand
             }
         }
 
-        return RoadStudy.Run(cars, seed, onlyHabit, new StudyCars(samples), new StudyKeep(keep));
+        return RoadStudy.Run(cars, seed, onlyHabit, new StudyCars(samples), new StudyKeep(keep, FormattableString.Invariant($"seed {seed}, {(samples ? "samples" : "developed cars")}, {(onlyHabit ? "habit only" : "both ways")}")));
     }
 
     private static int? Number(string text) => int.TryParse(text, NumberStyles.Integer, CultureInfo.InvariantCulture, out var number) ? number : null;
