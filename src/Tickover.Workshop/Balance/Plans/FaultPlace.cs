@@ -1,0 +1,29 @@
+using System.Globalization;
+
+namespace Tickover.Workshop.Balance.Plans;
+
+/// <summary>A fault and where it is.</summary>
+/// <param name="Fault">What is wrong.</param>
+/// <param name="Place">Number of the barrel, carburettor or bank, as the fault goes by; 0 of a screw.</param>
+/// <param name="Screw">Key of the screw, for <see cref="BalanceFault.DeadScrew"/>; empty otherwise.</param>
+public sealed record FaultPlace(BalanceFault Fault, int Place, string Screw = "")
+{
+    /// <summary>What the number counts.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <returns>"barrel", "carburettor", "bank" or "screw".</returns>
+    public static string Counts(BalanceFault fault) => fault switch
+    {
+        BalanceFault.BankTiming => "bank",
+        BalanceFault.StopNotTouching or BalanceFault.RodLength or BalanceFault.LeverAngle or BalanceFault.WornSpindle => "carburettor",
+        BalanceFault.DeadScrew => "screw",
+        _ => "barrel",
+    };
+
+    /// <summary>The fault and its place as a text, such as "leakBelowPlate barrel 3".</summary>
+    /// <returns>The text.</returns>
+    public override string ToString()
+    {
+        var name = Fault.ToString();
+        return string.Create(CultureInfo.InvariantCulture, $"{char.ToLowerInvariant(name[0])}{name[1..]} {Counts(Fault)} {(Screw.Length > 0 ? Screw : Place.ToString(CultureInfo.InvariantCulture))}");
+    }
+}

@@ -1,0 +1,4 @@
+namespace Tickover.Workshop.Balance;
+
+/// <summary>Rods were taken off all carburettors.</summary>
+public sealed record RodsTakenOff : BalanceStep;
