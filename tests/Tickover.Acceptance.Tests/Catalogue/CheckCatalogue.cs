@@ -10,6 +10,7 @@ public static class CheckCatalogue
         GasFlowChecks.Group,
         JetChecks.Group,
         ThrottleChecks.Group,
+        LinkageChecks.Group,
         ChokeChecks.Group,
         SizingChecks.Group,
         SuctionChecks.Group,
