@@ -1,0 +1,197 @@
+using Tickover.Workshop.Balance.Plans;
+
+namespace Tickover.Workshop.Balance.Advising;
+
+/// <summary>Decides the next thing to do: barrel, carburettor, bank, banks, off idle, and again where it moved (reference, 2.6 to 2.10).</summary>
+internal sealed class Adviser
+{
+    /// <summary>Within so much of the limit nothing is turned any more.</summary>
+    private const double GoodEnough = 0.92;
+    private const double SureEnough = 0.6;
+    private const double SureEnoughToStrip = 0.75;
+    private const double RodsSlack = 0.12;                  // mm a rod may be off and still drop on
+    private const double RodMillimetresATurn = 0.8;
+
+    private static readonly double[] HeldSpeeds = [1500, 2500];
+    private static readonly BalanceFault[] Stripping = [BalanceFault.PlateSeating, BalanceFault.TwistedSpindle];
+    private static readonly BalanceFault[] Turnable = [BalanceFault.RodLength, BalanceFault.StopNotTouching];
+
+    private readonly BalanceBook _book;
+    private readonly InfluenceModel _model;
+    private readonly Freshness _fresh;
+    private readonly AdviceWords _words;
+    private readonly IReadOnlyList<(FaultPlace Fault, double Probability)> _causes;
+    private readonly double _onlyScrews;
+    private readonly MeterSettings _meter;
+
+    /// <summary>Begins.</summary>
+    /// <param name="book">The book.</param>
+    public Adviser(BalanceBook book)
+    {
+        _book = book;
+        _meter = Repeats.Learn(book);
+        _model = new InfluenceModel(book, _meter);
+        _fresh = new Freshness(book);
+        (_causes, _onlyScrews) = new FaultFinder(book, _model, _meter).Rank();
+        _words = new AdviceWords(book, _model);
+    }
+
+    /// <summary>The advice.</summary>
+    /// <returns>Rounds, causes and the next thing to do.</returns>
+    public BalanceAdvice Advise()
+    {
+        var rounds = RoundAccounts.Of(_book, _meter);
+        var next = rounds.Count > 0 && rounds[^1].IsVoid ? AdviceWords.Again(rounds[^1]) : Next();
+        return new BalanceAdvice
+        {
+            Rounds = rounds,
+            Next = next,
+            Causes = [.. _causes.Select(c => new LikelyCause(c.Fault, c.Probability, FaultWords.What(c.Fault, _book.Plan), FaultWords.Check(c.Fault)))],
+            OnlyScrews = _onlyScrews,
+            Repeatability = _meter.AirDeviation(_model.Idle?.Mean ?? 0),
+            Gains = _model.Gains,
+            Remarks = [.. _model.Outcomes.Where(o => o.DidNothing).Select(AdviceWords.DidNothing)],
+            Said = _words.Said(next),
+        };
+    }
+
+    private NextMove Next() => FirstReadings() ?? Faults() ?? (_model.RodsOff ? RodsOff() : RodsOn());
+
+    private NextMove? FirstReadings()
+    {
+        if (_fresh.Stale(0) is { Count: > 0 } idle)
+        {
+            return _words.Read(null, idle, FirstKinds());
+        }
+
+        if (_fresh.AnythingTurned() || _model.RodsOff)
+        {
+            return null;
+        }
+
+        var held = HeldSpeeds.Where(h => _fresh.Stale(InfluenceModel.Key(h)).Count > 0).Select(h => (double?)h).FirstOrDefault();
+        return held is { } rpm ? _words.Read(rpm, [], ReadKinds.Air) : null;
+    }
+
+    // vacuum and the rest are asked for once, with the first round
+    private ReadKinds FirstKinds() => ReadKinds.Air | (_fresh.WasRead(ReadKinds.Air) ? ReadKinds.None : _meter.Available);
+
+    private NextMove? Faults()
+    {
+        if (_fresh.IsProved(0) && _causes.Count > 0)
+        {
+            var (fault, probability) = _causes[0];
+            var asked = Stripping.Contains(fault.Fault) ? SureEnoughToStrip : SureEnough;
+            if (!Turnable.Contains(fault.Fault) && probability >= asked)
+            {
+                return _words.Repair(fault, probability);
+            }
+        }
+
+        return null;
+    }
+
+    private NextMove RodsOn()
+    {
+        var idle = Plan([_model.Idle!]);
+        if (idle.WorstNow > GoodEnough && idle.Turns.Count > 0)
+        {
+            return Held(idle) ?? _words.Turn(_model.Idle!, idle);
+        }
+
+        return OffIdle() ?? Proof() ?? _words.Done(_model.Idle!);
+    }
+
+    // carburettors on stops of their own are levelled with the rods off; a plate that a rod holds is shown by its stop
+    private NextMove? Held(MovePlan idle)
+    {
+        if (_book.Plan.Layout != PlanLayout.TwoBanks || idle.Turns.All(t => t.Adjuster.Kind != AdjusterKind.StopScrew))
+        {
+            return null;
+        }
+
+        return WasOff() && Looked(idle.Turns[0].Adjuster) is not { } ? AdviceWords.Look(idle.Turns[0].Adjuster)
+            : WasOff() && Looked(idle.Turns[0].Adjuster) is { Gap: > 0.02 } held ? _words.ShortenRod(idle.Turns[0].Adjuster, held.Gap)
+            : WasOff() ? null
+            : AdviceWords.TakeRodsOff(idle);
+    }
+
+    private bool WasOff() => _book.Steps.Any(s => s is RodsTakenOff);
+
+    private LookedAt? Looked(Adjuster stop)
+    {
+        var last = _book.Steps.ToList().FindLastIndex(s => s is LookedAt l && string.Equals(l.What, stop.Key, StringComparison.OrdinalIgnoreCase));
+        return last >= 0 && !_book.Steps.Skip(last).Any(s => s is Turned or RodsPutBack or RodsTakenOff) ? (LookedAt)_book.Steps[last] : null;
+    }
+
+    private NextMove RodsOff()
+    {
+        var idle = Plan([_model.Idle!]);
+        if (idle.WorstNow > GoodEnough && idle.Turns.Count > 0)
+        {
+            return _words.Turn(_model.Idle!, idle);
+        }
+
+        foreach (var rod in _book.Plan.Adjusters.Where(a => a.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod))
+        {
+            if (Offered(rod) is not { } gap)
+            {
+                return AdviceWords.Offer(rod);
+            }
+
+            var turns = Math.Round(-gap / RodMillimetresATurn * rod.StepsATurn) / rod.StepsATurn;
+            if (Math.Abs(gap) > RodsSlack && turns != 0 && !TurnedSinceOffered(rod))
+            {
+                return AdviceWords.TurnRod(rod, turns, gap);
+            }
+        }
+
+        return AdviceWords.PutRodsBack();
+    }
+
+    private double? Offered(Adjuster rod) => SinceOff().OfType<LookedAt>().LastOrDefault(l => string.Equals(l.What, rod.Key, StringComparison.OrdinalIgnoreCase))?.Gap;
+
+    private bool TurnedSinceOffered(Adjuster rod) =>
+        SinceOff().SkipWhile(s => s is not LookedAt l || !string.Equals(l.What, rod.Key, StringComparison.OrdinalIgnoreCase)).OfType<Turned>().Any(t => string.Equals(t.Adjuster, rod.Key, StringComparison.OrdinalIgnoreCase));
+
+    private IEnumerable<BalanceStep> SinceOff() => _book.Steps.Skip(_book.Steps.ToList().FindLastIndex(s => s is RodsTakenOff));
+
+    private NextMove? OffIdle()
+    {
+        foreach (var rpm in HeldSpeeds)
+        {
+            if (_fresh.Stale(InfluenceModel.Key(rpm)).Count > 0)
+            {
+                return _words.Read(rpm, [], ReadKinds.Air);
+            }
+        }
+
+        var plan = Plan([.. _model.Held]);
+        return plan.WorstNow > GoodEnough && plan.Turns.Count > 0 ? _words.Turn(_model.Held.First(), plan) : null;
+    }
+
+    private NextMove? Proof()
+    {
+        foreach (var rpm in (double?[])[null, .. HeldSpeeds.Select(h => (double?)h)])
+        {
+            if (!_fresh.IsProved(InfluenceModel.Key(rpm)))
+            {
+                return _words.Read(rpm, [], ReadKinds.Air);
+            }
+        }
+
+        return null;
+    }
+
+    private MovePlan Plan(IReadOnlyList<Condition> conditions) => new MovePlanner(conditions, _book.Limits, Usable, WithinTravel).Make();
+
+    private bool Usable(Adjuster adjuster) => !_causes.Any(c => c.Fault.Fault == BalanceFault.DeadScrew && string.Equals(c.Fault.Screw, adjuster.Key, StringComparison.OrdinalIgnoreCase) && c.Probability > SureEnough);
+
+    // what is known of a screw's travel is what was turned here: never further than its whole travel from where it was found
+    private double WithinTravel(Adjuster adjuster, double turns)
+    {
+        var sofar = _book.Steps.OfType<Turned>().Where(t => string.Equals(t.Adjuster, adjuster.Key, StringComparison.OrdinalIgnoreCase)).Sum(t => t.Turns);
+        var low = adjuster.Kind == AdjusterKind.BypassScrew ? -Math.Max(sofar, 0) : -adjuster.TravelTurns - sofar;
+        return Math.Clamp(turns, low, Math.Max(low, adjuster.TravelTurns - sofar));
+    }
+}

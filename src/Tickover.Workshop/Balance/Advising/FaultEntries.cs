@@ -1,0 +1,66 @@
+namespace Tickover.Workshop.Balance.Advising;
+
+/// <summary>Gathers the readings the faults are weighed by: the last whole round of each condition and kind since something was put right.</summary>
+internal static class FaultEntries
+{
+    private static readonly (ReadKinds Kind, Func<BarrelReading, double?> Value, Func<MeterSettings, double> Deviation)[] Others =
+    [
+        (ReadKinds.Vacuum, r => r.Vacuum, m => m.VacuumKilopascals),
+        (ReadKinds.Lambda, r => r.Lambda, m => m.Lambda),
+        (ReadKinds.Header, r => r.Header, m => m.HeaderCelsius),
+    ];
+
+    /// <summary>The entries.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="meter">What the meter has shown to be good to.</param>
+    /// <returns>Block by block.</returns>
+    public static IReadOnlyList<FaultEntry> Of(BalanceBook book, MeterSettings meter)
+    {
+        var since = book.Steps.Select((s, i) => s is CheckedFor { Found: true } ? i + 1 : 0).DefaultIfEmpty(0).Max();
+        var rounds = book.Steps.Skip(since).Select((step, at) => (step, at)).Where(s => s.step is RoundRead { Round: var r } && RoundFaults.Void(r, book).Length == 0)
+            .Select(s => (((RoundRead)s.step).Round, s.at)).ToList();
+        var entries = new List<FaultEntry>();
+        foreach (var condition in rounds.GroupBy(r => InfluenceModel.Key(r.Round.HeldRpm)).OrderBy(g => g.Key))
+        {
+            var whole = condition.Where(r => r.Round.Readings.Where(x => x.Air is not null).Select(x => x.Barrel).Distinct().Count() == book.Plan.Barrels.Count).ToList();
+            if (whole.Count > 0)
+            {
+                Air(entries, condition.Key, RoundCorrection.Of(whole[^1].Round, meter));
+                Repeat(entries, condition.Key, book, since, whole, meter);
+            }
+
+            foreach (var (kind, value, deviation) in Others)
+            {
+                if (condition.LastOrDefault(r => r.Round.Readings.Count(x => value(x) is not null) == book.Plan.Barrels.Count).Round is { } read)
+                {
+                    var mean = read.Readings.Average(r => value(r)!.Value);
+                    entries.AddRange(read.Readings.Select(r => new FaultEntry(kind, condition.Key, r.Barrel, value(r)!.Value - mean, deviation(meter), mean)));
+                }
+            }
+        }
+
+        return entries;
+    }
+
+    private static void Air(List<FaultEntry> entries, int condition, IReadOnlyList<CorrectedReading> read)
+    {
+        var mean = read.Average(r => r.Air);
+        entries.AddRange(read.Select(r => new FaultEntry(ReadKinds.Air, condition, r.Barrel, r.Air - mean, Math.Sqrt(r.Variance), mean)));
+    }
+
+    // two whole rounds with nothing moved between them
+    private static void Repeat(List<FaultEntry> entries, int condition, BalanceBook book, int since, List<(BalanceRound Round, int At)> whole, MeterSettings meter)
+    {
+        for (var i = 1; i < whole.Count; i++)
+        {
+            if (book.Steps.Skip(since + whole[i - 1].At + 1).Take(whole[i].At - whole[i - 1].At - 1).Any(s => s is not (RoundRead or LookedAt)))
+            {
+                continue;
+            }
+
+            var (a, b) = (RoundCorrection.Of(whole[i - 1].Round, meter), RoundCorrection.Of(whole[i].Round, meter));
+            var (meanA, meanB) = (a.Average(r => r.Air), b.Average(r => r.Air));
+            entries.AddRange(a.Zip(b, (x, y) => new FaultEntry(ReadKinds.Air, condition, x.Barrel, y.Air - meanB - x.Air + meanA, Math.Sqrt(x.Variance + y.Variance), meanB, IsRepeat: true)));
+        }
+    }
+}

@@ -1,0 +1,122 @@
+using MathNet.Numerics.LinearAlgebra;
+using Tickover.Physics.Balancing;
+using Tickover.Workshop.Balance.Plans;
+
+namespace Tickover.Workshop.Balance.Advising;
+
+/// <summary>Ranks what may be wrong by the evidence of all readings side by side: one fault, or any two.</summary>
+internal sealed class FaultFinder
+{
+    private const double EachFault = 0.05;                  // chance of a kind of fault on a car that comes in; assumed, shared over its places
+    private const int Pairs = 14;                           // singles whose pairs are weighed
+    private const double Least = 0.03;
+    private const int Most = 5;
+
+    private readonly BalanceBook _book;
+    private readonly IReadOnlyList<FaultEntry> _entries;
+    private readonly InfluenceModel _model;
+
+    /// <summary>Begins.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="model">What was learned of turns.</param>
+    /// <param name="meter">What the meter has shown to be good to.</param>
+    public FaultFinder(BalanceBook book, InfluenceModel model, MeterSettings meter)
+    {
+        (_book, _model) = (book, model);
+        _entries = FaultEntries.Of(book, meter);
+    }
+
+    /// <summary>The causes.</summary>
+    /// <returns>Likeliest first, and the chance that only screws want turning.</returns>
+    public (IReadOnlyList<(FaultPlace Fault, double Probability)> Causes, double OnlyScrews) Rank()
+    {
+        var (chances, none) = _entries.Count > 0 ? Weigh() : ([], 1);
+        foreach (var (fault, chance) in Turns())
+        {
+            chances[fault] = Math.Max(chance, chances.GetValueOrDefault(fault));
+            none = Math.Min(none, 1 - chance);
+        }
+
+        foreach (var done in _book.Steps.OfType<CheckedFor>())
+        {
+            chances.Remove(done.Fault);
+        }
+
+        Looks(chances);
+        return ([.. chances.Where(c => c.Value >= Least).OrderByDescending(c => c.Value).Take(Most).Select(c => (c.Key, c.Value))], none);
+    }
+
+    private (Dictionary<FaultPlace, double> Chances, double None) Weigh()
+    {
+        var shapes = new FaultShapes(_book.Plan, _entries);
+        var evidence = new FaultEvidence([.. _entries.Select(e => e.Value)], Ordinary(shapes));
+        var ruledOut = _book.Steps.OfType<CheckedFor>().Select(c => c.Fault).ToHashSet();
+        var all = shapes.All().Where(f => !ruledOut.Contains(f.Fault) && f.Pattern.Shapes.Any(s => s.Any(v => v != 0))).ToList();
+        var kinds = all.GroupBy(f => f.Fault.Fault).ToDictionary(g => g.Key, g => g.Count());
+        double Prior(FaultPlace fault) => Math.Log(EachFault / kinds[fault.Fault]);
+        var ends = new List<(FaultPlace[] Faults, double Log)> { ([], evidence.Log([])) };
+        var singles = all.ConvertAll(f => (f.Fault, f.Pattern, Log: evidence.Log([f.Pattern]) + Prior(f.Fault)));
+        ends.AddRange(singles.Select(s => (new[] { s.Fault }, s.Log)));
+        var likely = singles.OrderByDescending(s => s.Log).Take(Pairs).ToList();
+        foreach (var a in likely)
+        {
+            ends.AddRange(all.Where(b => b.Fault != a.Fault && (likely.TrueForAll(l => l.Pattern != b.Pattern) || string.CompareOrdinal(a.Fault.ToString(), b.Fault.ToString()) < 0))
+                .Select(b => (new[] { a.Fault, b.Fault }, evidence.Log([a.Pattern, b.Pattern]) + Prior(a.Fault) + Prior(b.Fault))));
+        }
+
+        var top = ends.Max(e => e.Log);
+        var total = ends.Sum(e => Math.Exp(e.Log - top));
+        var chances = new Dictionary<FaultPlace, double>();
+        foreach (var (faults, log) in ends)
+        {
+            foreach (var fault in faults)
+            {
+                chances[fault] = chances.GetValueOrDefault(fault) + (Math.Exp(log - top) / total);
+            }
+        }
+
+        return (chances, Math.Exp(ends[0].Log - top) / total);
+    }
+
+    private Matrix<double> Ordinary(FaultShapes shapes)
+    {
+        var covariance = Matrix<double>.Build.DenseOfDiagonalArray([.. _entries.Select(e => e.Deviation * e.Deviation)]);
+        foreach (var (shape, deviation) in shapes.Ordinary())
+        {
+            var column = Vector<double>.Build.Dense(shape);
+            covariance += deviation * deviation * column.OuterProduct(column);
+        }
+
+        return covariance;
+    }
+
+    // a screw that did nothing: seized, or, with the rods on, its plate held off the stop
+    private IEnumerable<(FaultPlace Fault, double Chance)> Turns()
+    {
+        foreach (var outcome in _model.Outcomes.Where(o => o.DidNothing))
+        {
+            var held = outcome.Adjuster.Kind == AdjusterKind.StopScrew && !outcome.RodsOff;
+            yield return (new FaultPlace(BalanceFault.DeadScrew, 0, outcome.Adjuster.Key), held ? 0.25 : 0.9);
+            if (held && _book.Plan.Barrels.FirstOrDefault(b => b.Number == outcome.Adjuster.Barrels[0]) is { } barrel)
+            {
+                yield return (new FaultPlace(BalanceFault.StopNotTouching, barrel.Carburettor), 0.7);
+            }
+        }
+    }
+
+    private void Looks(Dictionary<FaultPlace, double> chances)
+    {
+        foreach (var look in _book.Steps.OfType<LookedAt>().Where(l => l.What.StartsWith("stop:", StringComparison.Ordinal)).GroupBy(l => l.What, StringComparer.OrdinalIgnoreCase).Select(g => g.Last()))
+        {
+            var fault = new FaultPlace(BalanceFault.StopNotTouching, int.Parse(look.What.AsSpan(5), System.Globalization.CultureInfo.InvariantCulture));
+            if (look.Gap > 0.02)
+            {
+                chances[fault] = Math.Max(0.9, chances.GetValueOrDefault(fault));
+            }
+            else
+            {
+                chances.Remove(fault);
+            }
+        }
+    }
+}

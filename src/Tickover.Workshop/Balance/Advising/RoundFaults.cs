@@ -1,0 +1,121 @@
+using System.Globalization;
+using Tickover.Workshop.Balance.Plans;
+
+namespace Tickover.Workshop.Balance.Advising;
+
+/// <summary>What is wrong or odd about a round, in sentences that say what to do.</summary>
+internal static class RoundFaults
+{
+    private const double KilogramsPerHourOfSweptAndSpeed = 3.6e-5; // reference 2.2: kg/h ≈ swept cm³ × rpm × 3.6·10⁻⁵ × VE
+    private const double LeastFilling = 0.25;
+    private const double MostFilling = 0.35;
+    private const double Beyond = 2.5;
+    private const double Doubled = 2;
+    private const double HighestVacuum = 95;
+    private const int EnoughToBeOdd = 4;
+
+    /// <summary>Idle air to expect of a barrel by swept volume and speed.</summary>
+    /// <param name="plan">The engine.</param>
+    /// <param name="rpm">Engine speed.</param>
+    /// <returns>kg/h, from and to.</returns>
+    public static (double Low, double High) PlausibleIdle(EnginePlan plan, double rpm)
+    {
+        var whole = plan.SweptCubicCentimetres * plan.Cylinders / plan.Barrels.Count * rpm * KilogramsPerHourOfSweptAndSpeed;
+        return (LeastFilling * whole, MostFilling * whole);
+    }
+
+    /// <summary>Why a round does not count; empty where it does.</summary>
+    /// <param name="round">The round.</param>
+    /// <param name="book">The book it is in.</param>
+    /// <returns>A sentence or two.</returns>
+    public static string Void(BalanceRound round, BalanceBook book)
+    {
+        var strangers = round.Readings.Select(r => r.Barrel).Where(b => b < 1 || b > book.Plan.Barrels.Count).ToList();
+        if (strangers.Count > 0)
+        {
+            return Line($"Barrel {strangers[0]} is not on this engine, which has {book.Plan.Barrels.Count}. Are these readings of another car? Give them their right numbers, or strike the round out.");
+        }
+
+        if (round.Readings.FirstOrDefault(r => r.Air is { } air && !(air is >= 0 and < 400)) is { } impossible)
+        {
+            return Line($"Barrel {impossible.Barrel}: {impossible.Air} kg/h is no airflow of a barrel. Read it again.");
+        }
+
+        if (round.Again is { Air: { } again } && round.Readings.FirstOrDefault(r => r.Air is not null) is { Air: { } first } begun && Math.Abs(again - first) > book.Limits.Drift(round.IsIdle, first) + 1e-9)
+        {
+            return Line($"Barrel {begun.Barrel} moved by {Math.Abs(again - first):0.00} kg/h while the round was read, more than {book.Limits.Drift(round.IsIdle, first):0.00}. Let the engine settle and read all again.");
+        }
+
+        return "";
+    }
+
+    /// <summary>What is odd without making the round void.</summary>
+    /// <param name="round">The round.</param>
+    /// <param name="book">The book it is in.</param>
+    /// <returns>Sentences.</returns>
+    public static IEnumerable<string> Remarks(BalanceRound round, BalanceBook book)
+    {
+        foreach (var twice in round.Readings.GroupBy(r => r.Barrel).Where(g => g.Count(r => r.Air is not null) > 1))
+        {
+            yield return Line($"Barrel {twice.Key} was read {twice.Count()} times ({string.Join(", ", twice.Select(r => r.Air))} kg/h); the last counts.");
+        }
+
+        var air = round.Readings.Where(r => r.Air is not null).ToList();
+        var missing = book.Plan.Barrels.Select(b => b.Number).Except(air.Select(r => r.Barrel)).ToList();
+        if (air.Count > book.Plan.Barrels.Count / 2 && missing.Count > 0)
+        {
+            yield return Line($"Barrel {string.Join(", ", missing)} was not read: read {(missing.Count == 1 ? "it" : "them")} before anything is judged.");
+        }
+
+        if (air.Count > 0 && air.TrueForAll(r => r.Rpm is null))
+        {
+            yield return "No engine speed was noted, so drift of speed is not corrected. Write the rpm with each reading.";
+        }
+
+        if (air.Count >= EnoughToBeOdd && air.TrueForAll(r => r.Air == air[0].Air))
+        {
+            yield return Line($"All {air.Count} read {air[0].Air} kg/h to the digit. Does the meter move? Blip, let it settle and read two again.");
+        }
+
+        foreach (var remark in Sizes(round, book, air))
+        {
+            yield return remark;
+        }
+    }
+
+    private static IEnumerable<string> Sizes(BalanceRound round, BalanceBook book, List<BarrelReading> air)
+    {
+        if (round.Readings.FirstOrDefault(r => r.Vacuum > HighestVacuum) is { } vacuum)
+        {
+            yield return Line($"Barrel {vacuum.Barrel}: {vacuum.Vacuum} kPa is more than the air's own pressure allows. Was it read in mmHg or inHg? 1 inHg is 3.39 kPa, 100 mmHg 13.3 kPa.");
+        }
+
+        if (!round.IsIdle || air.Count < 2)
+        {
+            yield break;
+        }
+
+        var (low, high) = PlausibleIdle(book.Plan, air.Average(r => r.Rpm) ?? book.Plan.IdleRpm);
+        var mean = air.Average(r => r.Air!.Value);
+        if (mean > Beyond * high || mean < low / Beyond)
+        {
+            yield return Line($"A mean of {mean:0.0} kg/h is far from the {low:0.0} to {high:0.0} that this engine's swept volume asks at idle. Another unit, or readings of another engine?");
+        }
+        else if (mean > 1.5 * high)
+        {
+            yield return Line($"All pass much ({mean:0.0} kg/h, usually {low:0.0} to {high:0.0}): late ignition, weak combustion, drag, or the meter's adaptor.");
+        }
+        else if (mean < low / 1.5)
+        {
+            yield return Line($"All pass little ({mean:0.0} kg/h, usually {low:0.0} to {high:0.0}): air that the meter does not see, or early ignition.");
+        }
+
+        var median = air.Select(r => r.Air!.Value).Order().ElementAt(air.Count / 2);
+        foreach (var slip in air.Where(r => r.Air > Doubled * median || r.Air < median / Doubled))
+        {
+            yield return Line($"Barrel {slip.Barrel} reads {slip.Air} kg/h where the others lie about {median:0.0}: digits changed round? Read it again.");
+        }
+    }
+
+    private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,21 @@
+namespace Tickover.Workshop.Balance;
+
+/// <summary>What is read in a round.</summary>
+[Flags]
+public enum ReadKinds
+{
+    /// <summary>Nothing.</summary>
+    None = 0,
+
+    /// <summary>Airflow.</summary>
+    Air = 1,
+
+    /// <summary>Depression behind the plate.</summary>
+    Vacuum = 2,
+
+    /// <summary>Lambda by cylinder.</summary>
+    Lambda = 4,
+
+    /// <summary>Header temperature.</summary>
+    Header = 8,
+}
