@@ -11,9 +11,10 @@ public sealed class ArrowTests
         // project, other projects it may know, packages it may know
         { "Tickover.Physics", [], ["MathNet.Numerics"] },
         { "Tickover.Workshop", ["Tickover.Physics"], ["UnitsNet"] },
+        { "Tickover.Practice", ["Tickover.Workshop"], [] },
         { "Tickover.Reports", ["Tickover.Workshop"], ["PDFsharp", "PdfSharp", "QRCoder"] },
         { "Tickover.Instruments", ["Tickover.Workshop"], ["Sep", "UnitsNet"] },
-        { "Tickover.Web", ["Tickover.Instruments", "Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records"], ["Markdig", "Microsoft.AspNetCore.OpenApi", "QRCoder"] },
+        { "Tickover.Web", ["Tickover.Instruments", "Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Practice"], ["Markdig", "Microsoft.AspNetCore.OpenApi", "QRCoder"] },
         {
             "Tickover.Records",
             ["Tickover.Workshop"],
@@ -22,7 +23,7 @@ public sealed class ArrowTests
                 "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "CsvHelper",
             ]
         },
-        { "Tickover.Cli", ["Tickover.Instruments", "Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Web"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
+        { "Tickover.Cli", ["Tickover.Instruments", "Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Web", "Tickover.Practice"], ["System.CommandLine", "Spectre.Console", "CsvHelper"] },
     };
 
     [Theory]

@@ -2,7 +2,7 @@ using System.Reflection;
 
 namespace Tickover.Architecture.Tests;
 
-/// <summary>The six assemblies of the house.</summary>
+/// <summary>The seven assemblies of the house.</summary>
 internal static class House
 {
     public static Assembly Physics { get; } = Assembly.Load("Tickover.Physics");
@@ -13,9 +13,11 @@ internal static class House
 
     public static Assembly Instruments { get; } = Assembly.Load("Tickover.Instruments");
 
+    public static Assembly Practice { get; } = Assembly.Load("Tickover.Practice");
+
     public static Assembly Web { get; } = Assembly.Load("Tickover.Web");
 
     public static Assembly Cli { get; } = Assembly.Load("tickover");
 
-    public static IReadOnlyList<Assembly> All { get; } = [Physics, Workshop, Reports, Instruments, Web, Cli];
+    public static IReadOnlyList<Assembly> All { get; } = [Physics, Workshop, Reports, Instruments, Practice, Web, Cli];
 }
