@@ -32,6 +32,7 @@ internal static class CommandLine
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),
+            new BalanceCommand(terminal),
             new ServeCommand(terminal),
             new DemoCommand(terminal),
             new SchemaCommand(terminal),

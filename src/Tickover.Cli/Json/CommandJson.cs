@@ -18,6 +18,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(LogDocument))]
 [JsonSerializable(typeof(GasLine))]
 [JsonSerializable(typeof(GasTableDocument))]
+[JsonSerializable(typeof(BalanceDocument))]
 internal sealed partial class CommandJson : JsonSerializerContext
 {
     /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>

@@ -19,6 +19,28 @@ public sealed record FaultPlace(BalanceFault Fault, int Place, string Screw = ""
         _ => "barrel",
     };
 
+    /// <summary>Reads what <see cref="ToString"/> writes; never throws.</summary>
+    /// <param name="text">Text such as "leakBelowPlate barrel 3".</param>
+    /// <param name="plan">The engine.</param>
+    /// <returns>The fault; null where the text is none, or the engine has no such place.</returns>
+    public static FaultPlace? Read(string? text, EnginePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var parts = (text ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (parts.Length != 3 || !Enum.TryParse<BalanceFault>(parts[0], ignoreCase: true, out var fault) || !Enum.IsDefined(fault) || char.IsAsciiDigit(parts[0][0]))
+        {
+            return null;
+        }
+
+        if (fault == BalanceFault.DeadScrew)
+        {
+            return plan.Find(parts[2]) is { } adjuster ? new FaultPlace(fault, 0, adjuster.Key) : null;
+        }
+
+        var count = Counts(fault) switch { "barrel" => plan.Barrels.Count, "carburettor" => plan.Carburettors.Count, _ => plan.Banks };
+        return int.TryParse(parts[2], NumberStyles.None, CultureInfo.InvariantCulture, out var place) && place >= 1 && place <= count ? new FaultPlace(fault, place) : null;
+    }
+
     /// <summary>The fault and its place as a text, such as "leakBelowPlate barrel 3".</summary>
     /// <returns>The text.</returns>
     public override string ToString()
