@@ -11,6 +11,7 @@ public static class CheckCatalogue
         JetChecks.Group,
         ThrottleChecks.Group,
         LinkageChecks.Group,
+        BalancingChecks.Group,
         ChokeChecks.Group,
         SizingChecks.Group,
         SuctionChecks.Group,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Tickover.Physics.Balancing;
 using Tickover.Workshop.Balance.Plans;
 
 namespace Tickover.Workshop.Balance.Advising;
@@ -6,9 +7,6 @@ namespace Tickover.Workshop.Balance.Advising;
 /// <summary>What is wrong or odd about a round, in sentences that say what to do.</summary>
 internal static class RoundFaults
 {
-    private const double KilogramsPerHourOfSweptAndSpeed = 3.6e-5; // reference 2.2: kg/h ≈ swept cm³ × rpm × 3.6·10⁻⁵ × VE
-    private const double LeastFilling = 0.25;
-    private const double MostFilling = 0.35;
     private const double Beyond = 2.5;
     private const double Doubled = 2;
     private const double HighestVacuum = 95;
@@ -20,8 +18,8 @@ internal static class RoundFaults
     /// <returns>kg/h, from and to.</returns>
     public static (double Low, double High) PlausibleIdle(EnginePlan plan, double rpm)
     {
-        var whole = plan.SweptCubicCentimetres * plan.Cylinders / plan.Barrels.Count * rpm * KilogramsPerHourOfSweptAndSpeed;
-        return (LeastFilling * whole, MostFilling * whole);
+        var fed = plan.SweptCubicCentimetres * plan.Cylinders / plan.Barrels.Count / 1e6;
+        return (3600 * IdleAir.KilogramsPerSecond(fed, rpm, IdleAir.LeastFilling), 3600 * IdleAir.KilogramsPerSecond(fed, rpm, IdleAir.MostFilling));
     }
 
     /// <summary>Why a round does not count; empty where it does.</summary>
