@@ -11,14 +11,14 @@ public sealed record PracticeAnswer
     /// <summary>One sentence: what happened, or why not and what to do.</summary>
     public required string Words { get; init; }
 
-    /// <summary>The step as the record keeps it; null where nothing was done, and for readings of one barrel and repairs.</summary>
+    /// <summary>The step as the record keeps it; null where nothing was done, and for readings of one barrel.</summary>
     public BalanceStep? Step { get; init; }
 
     /// <summary>A reading of one barrel; null otherwise.</summary>
     public BarrelReading? Reading { get; init; }
 
     /// <summary>Whether a fault named was there; null where none was named.</summary>
-    public bool? WasThere { get; init; }
+    public bool? WasThere => (Step as CheckedFor)?.Found;
 
     /// <summary>The score at the end; null before.</summary>
     public PracticeScore? Score { get; init; }

@@ -13,6 +13,9 @@ public sealed class PracticeEngine
     /// <summary>The hardest difficulty: two faults, a worse meter, an engine not yet hot.</summary>
     public const int Hardest = 3;
 
+    /// <summary>All that can be read of a barrel; engine speed is noted with every reading.</summary>
+    public const ReadKinds AllKinds = ReadKinds.Air | ReadKinds.Vacuum | ReadKinds.Lambda | ReadKinds.Header;
+
     private const double MinutesToHold = 0.5;
     private readonly VirtualEngine _engine;
     private readonly IReadOnlyList<HiddenFault> _faults;
@@ -163,7 +166,7 @@ public sealed class PracticeEngine
     /// <param name="heldRpm">Speed held by the cross-shaft, rpm; null at idle.</param>
     /// <param name="what">What is read.</param>
     /// <returns>The round, or why there is none.</returns>
-    public PracticeAnswer ReadRound(double? heldRpm, ReadingKinds what)
+    public PracticeAnswer ReadRound(double? heldRpm, ReadKinds what)
     {
         if ((Refused() ?? Unreadable(heldRpm)) is { } no)
         {
@@ -201,7 +204,7 @@ public sealed class PracticeEngine
     /// <param name="heldRpm">Speed held by the cross-shaft, rpm; null at idle.</param>
     /// <param name="what">What is read.</param>
     /// <returns>The reading, or why there is none.</returns>
-    public PracticeAnswer ReadBarrel(int barrel, double? heldRpm, ReadingKinds what)
+    public PracticeAnswer ReadBarrel(int barrel, double? heldRpm, ReadKinds what)
     {
         if ((Refused() ?? Unreadable(heldRpm)) is { } no)
         {
@@ -244,11 +247,11 @@ public sealed class PracticeEngine
         {
             fault.Undo();
             fault.Mended = true;
-            return new() { Done = true, WasThere = true, Words = $"It was there ({fault.Size}) and is mended: {fault.Place}." };
+            return Step(new CheckedFor(place, Found: true), $"It was there ({fault.Size}) and is mended: {fault.Place}.");
         }
 
         _tally.NamedWrong++;
-        return new() { Done = true, WasThere = false, Words = $"Looked at and found in order: {place}." };
+        return Step(new CheckedFor(place, Found: false), $"Looked at and found in order: {place}.");
     }
 
     /// <summary>Hands the engine over: nothing can be done after it.</summary>
@@ -299,7 +302,7 @@ public sealed class PracticeEngine
 
     private PracticeAnswer? Unreadable(double? heldRpm) => Refusal.OfHeld(Plan, heldRpm, RodsAreOff) is { } why ? PracticeAnswer.No(why) : null;
 
-    private BarrelReading? One(int barrel, double? heldRpm, ReadingKinds what)
+    private BarrelReading? One(int barrel, double? heldRpm, ReadKinds what)
     {
         const double Wander = 20;
         Pass(Tally.MinutesToRead(what) + (heldRpm is null ? 0 : MinutesToHold / Plan.Barrels.Count));

@@ -10,7 +10,7 @@ public sealed class PracticeTests
 
     private static readonly string[] Records =
     [
-        "BalanceStep", "BalanceRound", "BarrelReading", "RoundRead", "Turned", "RodsTakenOff", "RodsPutBack", "LookedAt", "Moment",
+        "BalanceStep", "BalanceRound", "BarrelReading", "RoundRead", "Turned", "RodsTakenOff", "RodsPutBack", "LookedAt", "CheckedFor", "ReadKinds", "Moment",
         "EnginePlan", "PlanBarrel", "PlanCarburettor", "PlanLayout", "Adjuster", "AdjusterKind", "BalanceFault", "FaultPlace",
     ];
 

@@ -29,8 +29,8 @@ public sealed class PracticeEngineTests
             Assert.InRange(truth.IdleRpm, 0.6 * engine.Plan.IdleRpm, 1.4 * engine.Plan.IdleRpm);
             Assert.All(truth.IdleAir, a => Assert.InRange(a, 0, 25));
             Assert.Equal(Math.Min(seed % 4, 2), truth.Faults.Count);
-            Assert.True(engine.ReadRound(null, ReadingKinds.All).Done);
-            Assert.True(engine.ReadRound(2500, ReadingKinds.Air).Done);
+            Assert.True(engine.ReadRound(null, PracticeEngine.AllKinds).Done);
+            Assert.True(engine.ReadRound(2500, ReadKinds.Air).Done);
         }
     }
 
@@ -39,7 +39,7 @@ public sealed class PracticeEngineTests
     {
         var engine = PracticeEngine.Start(Plans.TwoBanks, 1, 0);
 
-        var round = Assert.IsType<RoundRead>(engine.ReadRound(null, ReadingKinds.Air | ReadingKinds.Vacuum).Step).Round;
+        var round = Assert.IsType<RoundRead>(engine.ReadRound(null, ReadKinds.Air | ReadKinds.Vacuum).Step).Round;
 
         Assert.Equal([1, 2, 3, 4, 5, 6, 7, 8], round.Readings.Select(r => r.Barrel));
         Assert.Equal(1, round.Again!.Barrel);
@@ -69,7 +69,7 @@ public sealed class PracticeEngineTests
         PracticeAnswer[] answers =
         [
             engine.Turn("stop:9", 0.125), engine.Turn("stop:1", 0), engine.Turn("stop:1", double.NaN), engine.Turn("stop:1", 1e9), engine.RodsOn(), engine.OfferRod("rod:2"), engine.OfferRod("rod:7"),
-            engine.LookAtStop("stop:9"), engine.ReadRound(double.NaN, ReadingKinds.Air), engine.ReadRound(200, ReadingKinds.Air), engine.ReadBarrel(0, null, ReadingKinds.Air),
+            engine.LookAtStop("stop:9"), engine.ReadRound(double.NaN, ReadKinds.Air), engine.ReadRound(200, ReadKinds.Air), engine.ReadBarrel(0, null, ReadKinds.Air),
             engine.Repair(new FaultPlace(BalanceFault.LeakBelowPlate, 9)), engine.Repair(new FaultPlace(BalanceFault.DeadScrew, 0, "stop:77")),
         ];
 
@@ -84,12 +84,12 @@ public sealed class PracticeEngineTests
         var engine = PracticeEngine.Start(Plans.TwoBanks, 2, 0);
 
         Assert.True(engine.RodsOff().Done);
-        Assert.False(engine.ReadRound(1500, ReadingKinds.Air).Done);
+        Assert.False(engine.ReadRound(1500, ReadKinds.Air).Done);
         Assert.False(engine.Finish().Done);
         Assert.IsType<LookedAt>(engine.OfferRod("bankrod").Step);
         Assert.True(engine.RodsOn().Done);
         Assert.NotNull(engine.Finish().Score);
-        Assert.False(engine.ReadRound(null, ReadingKinds.Air).Done);
+        Assert.False(engine.ReadRound(null, ReadKinds.Air).Done);
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public sealed class PracticeEngineTests
         var key = engine.Plan.Adjusters[^1].Key;
         PracticeAnswer[] answers =
         [
-            engine.ReadRound(null, ReadingKinds.All), engine.Turn(key, 0.5), engine.ReadBarrel(1, 2000, ReadingKinds.Air), engine.LookAtStop("stop:1"), engine.ReadRound(1500, ReadingKinds.All), engine.Finish(),
+            engine.ReadRound(null, PracticeEngine.AllKinds), engine.Turn(key, 0.5), engine.ReadBarrel(1, 2000, ReadKinds.Air), engine.LookAtStop("stop:1"), engine.ReadRound(1500, PracticeEngine.AllKinds), engine.Finish(),
         ];
         return string.Join(';', answers.Select(a => $"{a.Words} {a.Reading} {a.Score}")) + string.Join(";", engine.Steps.OfType<RoundRead>().SelectMany(r => r.Round.Readings));
     }

@@ -29,16 +29,16 @@ internal sealed class Meter
     }
 
     /// <summary>One reading.</summary>
-    public BarrelReading Read(VirtualEngine engine, EngineState state, int barrel, ReadingKinds what)
+    public BarrelReading Read(VirtualEngine engine, EngineState state, int barrel, ReadKinds what)
     {
         var truth = state.Barrels[barrel - 1];
         return new(barrel)
         {
             Rpm = Math.Round((state.Rpm + _dice.Normal(RpmNoise)) / 10) * 10,
-            Air = what.HasFlag(ReadingKinds.Air) ? Air(truth.Air * engine.Barrels[barrel - 1].Seal) : null,
-            Vacuum = what.HasFlag(ReadingKinds.Vacuum) ? Math.Round(Math.Max(0, truth.Vacuum + _zero + _dice.Normal(VacuumNoise * _noise)), 1) : null,
-            Lambda = what.HasFlag(ReadingKinds.Lambda) ? Math.Round(truth.Lambda + _dice.Normal(LambdaNoise * _noise), 2) : null,
-            Header = what.HasFlag(ReadingKinds.Header) ? Math.Round(Header(engine, state, barrel) + _dice.Normal(HeaderNoise)) : null,
+            Air = what.HasFlag(ReadKinds.Air) ? Air(truth.Air * engine.Barrels[barrel - 1].Seal) : null,
+            Vacuum = what.HasFlag(ReadKinds.Vacuum) ? Math.Round(Math.Max(0, truth.Vacuum + _zero + _dice.Normal(VacuumNoise * _noise)), 1) : null,
+            Lambda = what.HasFlag(ReadKinds.Lambda) ? Math.Round(truth.Lambda + _dice.Normal(LambdaNoise * _noise), 2) : null,
+            Header = what.HasFlag(ReadKinds.Header) ? Math.Round(Header(engine, state, barrel) + _dice.Normal(HeaderNoise)) : null,
         };
     }
 

@@ -1,3 +1,5 @@
+using Tickover.Workshop.Balance;
+
 namespace Tickover.Practice.Virtual;
 
 /// <summary>Counts what was done. The minutes are those of practised hands (assumed; a round of eight barrels in two minutes is common practice).</summary>
@@ -23,7 +25,7 @@ internal sealed class Tally
 
     public double Minutes { get; set; }
 
-    public static double MinutesToRead(ReadingKinds what) =>
+    public static double MinutesToRead(ReadKinds what) =>
         MinutesABarrel + (MinutesAFurtherKind * Math.Max(0, System.Numerics.BitOperations.PopCount((uint)what) - 1));
 
     public PracticeScore Score(PracticeTruth truth, (int Hidden, int Found) faults) => new()
