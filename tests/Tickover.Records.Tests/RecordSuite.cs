@@ -79,6 +79,26 @@ public abstract class RecordSuite(RecordHome home)
     }
 
     [Fact]
+    public async Task What_was_turned_comes_back_as_kept_goes_when_undone_and_is_never_changed()
+    {
+        using var open = await OpenRecord.BeginAsync(home);
+        var turn = new ScrewTurn { Visit = open.Visit.Id, Adjuster = "bypass:4", Turns = 0.125, Words = "by-pass screw 4: out \u215B", Advised = true, TakenAt = new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero) };
+        var look = new ScrewTurn { Visit = open.Visit.Id, Kind = ScrewTurnKind.LookedAt, Adjuster = "stop:2", GapMillimetres = 0.15, Words = "stop 2, gap 0.15 mm" };
+        await open.KeepAsync("turned", turn);
+        await open.KeepAsync("looked", look);
+
+        var kept = (await open.LookAsync()).ScrewTurns;
+        Assert.Equal(["bypass:4", "stop:2"], kept.Select(t => t.Adjuster), StringComparer.Ordinal);
+        Assert.Equal((0.125, true, turn.TakenAt, 0.15), (kept[0].Turns, kept[0].Advised, kept[0].TakenAt, kept[1].GapMillimetres!.Value));
+        Assert.Equal(ActEnding.Refused, (await open.KeepAsync("other", kept[0] with { Turns = 0.25 })).Ending);
+        Assert.Equal(ActEnding.Refused, (await open.KeepAsync("nothing", new ScrewTurn { Visit = open.Visit.Id, Adjuster = "bypass:4" })).Ending);
+        Assert.Equal(ActEnding.Refused, (await open.KeepAsync("what", new ScrewTurn { Visit = open.Visit.Id, Turns = 0.5 })).Ending);
+
+        await open.UndoAsync();
+        Assert.Equal("bypass:4", Assert.Single((await open.LookAsync()).ScrewTurns).Adjuster);
+    }
+
+    [Fact]
     public async Task The_same_entry_sent_twice_is_kept_once()
     {
         using var open = await OpenRecord.BeginAsync(home);

@@ -16,7 +16,8 @@ internal sealed record VisitParts(
     ILookup<Id<Visit>, CautionSeen> Cautions,
     ILookup<Id<Visit>, Signature> Signatures,
     ILookup<Id<Visit>, RoadRun> Runs,
-    ILookup<Id<Visit>, JetFitting> Fittings)
+    ILookup<Id<Visit>, JetFitting> Fittings,
+    ILookup<Id<Visit>, ScrewTurn> ScrewTurns)
 {
     /// <summary>A visit with its parts.</summary>
     public VisitRecord Of(Id<Visit> visit, VisitRecord record) => record with
@@ -34,6 +35,7 @@ internal sealed record VisitParts(
         Signatures = Standing(Signatures[visit]),
         Runs = Standing(Runs[visit]),
         Fittings = Standing(Fittings[visit]),
+        ScrewTurns = Standing(ScrewTurns[visit]),
     };
 
     private static IReadOnlyList<T> Standing<T>(IEnumerable<T> items)

@@ -88,7 +88,8 @@ internal static class VisitReader
         await OfAsync<CautionSeen>(context, visits, cancellation),
         await OfAsync<Signature>(context, visits, cancellation),
         await OfAsync<RoadRun>(context, visits, cancellation),
-        await OfAsync<JetFitting>(context, visits, cancellation));
+        await OfAsync<JetFitting>(context, visits, cancellation),
+        await OfAsync<ScrewTurn>(context, visits, cancellation));
 
     private static async Task<ILookup<Id<Visit>, T>> OfAsync<T>(RecordsContext context, List<Id<Visit>> visits, CancellationToken cancellation)
         where T : RecordItem<T>, IOfVisit

@@ -13,6 +13,9 @@ internal static class ItemRules
     /// <summary>Longest car document, and longest note on the columns of a log.</summary>
     private const int LongestDocument = 1_000_000;
 
+    /// <summary>More turns than any adjuster of a carburettor has from end to end.</summary>
+    private const double MostTurns = 40;
+
     private static readonly DateOnly FirstDay = new(1885, 1, 1);
 
     private static readonly DateOnly LastDay = new(2199, 12, 31);
@@ -105,6 +108,9 @@ internal static class ItemRules
         RoadRun { Points: [] } => "The run has no points.",
         LoggerLayout { Headings: "" } or LoggerLayout { Layout: "" } => "The note on a logger's columns is empty.",
         StockJet { Count: < 0 or > 10_000 } => "The number on the shelf is not between 0 and 10,000.",
+        ScrewTurn { Kind: ScrewTurnKind.Turned, Turns: 0 } => "It does not say how far it was turned.",
+        ScrewTurn { Turns: < -MostTurns or > MostTurns } => "No screw here goes that many turns.",
+        ScrewTurn { Kind: ScrewTurnKind.Turned or ScrewTurnKind.LookedAt or ScrewTurnKind.CheckedFor, Adjuster: "" } => "It does not say what was turned or looked at.",
         JetFitting { Parts: [] } => "Nothing is named that was fitted.",
         JetFitting { Share: < 0 or > 1 } or JetFitting { ShareBefore: < 0 or > 1 } => "The share of driving is not between 0 and 1.",
         _ => null,

@@ -104,6 +104,7 @@ public static class DemonstrationLoader
         await AddAsync<Photograph>();
         await AddAsync<RoadRun>();
         await AddAsync<JetFitting>();
+        await AddAsync<ScrewTurn>();
         await AddAsync<StockJet>();
         return (all, (await record.WorkshopAsync(cancellation)).House);
 

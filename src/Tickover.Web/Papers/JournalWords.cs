@@ -59,6 +59,7 @@ internal sealed class JournalWords(VisitRecord visit)
         RoadRun r => r.Name,
         JetFitting f => string.Join(", ", f.Parts.Select(p => $"{p.Label.ToLowerInvariant()} {p.To}")),
         LoggerLayout => "as corrected",
+        ScrewTurn t => t.Words,
         Reading r => $"{MeasureCatalogue.Find(r.Measure)?.Label ?? r.Measure}, {r.Place.Words().ToLowerInvariant()}, {r.Typed}",
         _ => "without a name",
     };
@@ -73,6 +74,7 @@ internal sealed class JournalWords(VisitRecord visit)
         "StockJet" => "Shelf",
         "JetFitting" => "Jets fitted",
         "LoggerLayout" => "Columns of a logger",
+        "ScrewTurn" => "Done while balancing",
         "StageMark" => "Stage",
         "SignOff" => "Check signed",
         "CautionSeen" => "Caution read",

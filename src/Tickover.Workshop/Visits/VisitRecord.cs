@@ -51,6 +51,9 @@ public sealed record VisitRecord
     /// <summary>Sets of jets that were chosen and fitted, in the order they were kept.</summary>
     public IReadOnlyList<JetFitting> Fittings { get; init; } = [];
 
+    /// <summary>What was turned and done while balancing, in the order it was kept.</summary>
+    public IReadOnlyList<ScrewTurn> ScrewTurns { get; init; } = [];
+
     /// <summary>Checks signed and gates overridden, in the order they were kept.</summary>
     public IReadOnlyList<SignOff> SignOffs { get; init; } = [];
 

@@ -38,6 +38,8 @@ internal static class FullRecord
             new RoadRun { Visit = open.Visit.Id, Name = "coast \"road\", λ.csv", On = new DateOnly(2026, 11, 14), Document = description.Document, Points = [new MixturePoint { Regime = Regime.Cruise, SpeedRpm = 2500, Lambda = 0.98, LambdaSigma = 0.01, Count = 50 }], Sheet = Sheet },
             new LoggerLayout { Id = LoggerLayout.IdFor("t|λ \"left\""), Headings = "t|λ \"left\"", Layout = "{}" },
             new StockJet { Id = StockJet.IdFor("mainJet", 140), Part = "mainJet", Size = 140, Count = 6 },
+            new ScrewTurn { Visit = open.Visit.Id, Adjuster = "bypass:4", Turns = 0.125, Words = "Middle carburettor, rear barrel, by-pass screw: out \u215B", Advised = true, TakenAt = new DateTimeOffset(2026, 11, 14, 10, 0, 0, TimeSpan.Zero) },
+            new ScrewTurn { Visit = open.Visit.Id, Kind = ScrewTurnKind.LookedAt, Adjuster = "stop:2", GapMillimetres = 0.15, Words = "Stop 2: gap 0.15 mm" },
             new JetFitting
             {
                 Visit = open.Visit.Id,

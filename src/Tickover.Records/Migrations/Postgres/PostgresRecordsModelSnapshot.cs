@@ -1168,6 +1168,73 @@ namespace Tickover.Records.Migrations.Postgres
                     b.ToTable("RoadRun", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.ScrewTurn", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Adjuster")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Advised")
+                        .HasColumnType("boolean");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("bigint");
+
+                    b.Property<bool>("Found")
+                        .HasColumnType("boolean");
+
+                    b.Property<double?>("GapMillimetres")
+                        .HasColumnType("double precision");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("boolean");
+
+                    b.Property<DateTimeOffset>("TakenAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<double>("Turns")
+                        .HasColumnType("double precision");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("Visit")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Visit");
+
+                    b.ToTable("ScrewTurn", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Workshop.Visits.SignOff", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1711,6 +1778,15 @@ namespace Tickover.Records.Migrations.Postgres
                 });
 
             modelBuilder.Entity("Tickover.Workshop.Visits.RoadRun", b =>
+                {
+                    b.HasOne("Tickover.Workshop.Visits.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("Visit")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.ScrewTurn", b =>
                 {
                     b.HasOne("Tickover.Workshop.Visits.Visit", null)
                         .WithMany()

@@ -1163,6 +1163,73 @@ namespace Tickover.Records.Migrations.Sqlite
                     b.ToTable("RoadRun", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.ScrewTurn", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Adjuster")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Advised")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("Found")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<double?>("GapMillimetres")
+                        .HasColumnType("REAL");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTimeOffset>("TakenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("Turns")
+                        .HasColumnType("REAL");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Visit")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Visit");
+
+                    b.ToTable("ScrewTurn", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Workshop.Visits.SignOff", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1706,6 +1773,15 @@ namespace Tickover.Records.Migrations.Sqlite
                 });
 
             modelBuilder.Entity("Tickover.Workshop.Visits.RoadRun", b =>
+                {
+                    b.HasOne("Tickover.Workshop.Visits.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("Visit")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.ScrewTurn", b =>
                 {
                     b.HasOne("Tickover.Workshop.Visits.Visit", null)
                         .WithMany()
