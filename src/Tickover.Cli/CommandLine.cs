@@ -33,6 +33,7 @@ internal static class CommandLine
             new NextCommand(terminal),
             new GasCommand(terminal),
             new BalanceCommand(terminal),
+            new PracticeCommand(terminal),
             new ServeCommand(terminal),
             new DemoCommand(terminal),
             new SchemaCommand(terminal),

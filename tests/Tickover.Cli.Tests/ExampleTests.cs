@@ -43,6 +43,7 @@ public sealed class ExampleTests
     [InlineData("handover")]
     [InlineData("gas")]
     [InlineData("log")]
+    [InlineData("practice")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

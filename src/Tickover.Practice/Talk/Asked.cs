@@ -1,0 +1,11 @@
+namespace Tickover.Practice.Talk;
+
+/// <summary>What a line asks for: something to do with the engine, or why it is no act.</summary>
+/// <param name="Do">What to do; null where the line is no act.</param>
+/// <param name="Complaint">What is wrong with the line and what to write; null where it is an act.</param>
+internal sealed record Asked(Func<PracticeEngine, PracticeAnswer>? Do, string? Complaint)
+{
+    public static Asked For(Func<PracticeEngine, PracticeAnswer> act) => new(act, null);
+
+    public static Asked No(string complaint) => new(null, complaint);
+}
