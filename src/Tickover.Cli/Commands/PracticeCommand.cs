@@ -14,8 +14,8 @@ internal sealed class PracticeCommand : ExampledCommand
 {
     private readonly Terminal _terminal;
     private readonly Argument<string> _file = new("CAR") { Description = "The car document or plan of the engine to practise on." };
-    private readonly Option<string> _seed = new("--seed") { Description = "Which car of this kind: any whole number. The same number gives the same car. Default: 1.", HelpName = "N", DefaultValueFactory = _ => "1" };
-    private readonly Option<string> _difficulty = new("--difficulty") { Description = "0 out of adjustment, 1 a hidden fault, 2 two, 3 two with a worse meter and an engine not yet hot. Default: 0.", HelpName = "D", DefaultValueFactory = _ => "0" };
+    private readonly Option<string> _seed = new("--seed") { Description = "Which car of this kind: any whole number. The same number gives the same car.", HelpName = "N", DefaultValueFactory = _ => "1" };
+    private readonly Option<string> _difficulty = new("--difficulty") { Description = "0 out of adjustment, 1 a hidden fault, 2 two, 3 two with a worse meter and an engine not yet hot.", HelpName = "D", DefaultValueFactory = _ => "0" };
     private readonly Option<bool> _json = new("--json") { Description = "Acts in and readings out as lines of JSON (docs/practice.md, docs/schemas/practice.schema.json)." };
 
     /// <summary>Makes the command.</summary>

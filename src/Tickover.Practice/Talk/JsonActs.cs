@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Tickover.Workshop.Balance;
-using Tickover.Workshop.Balance.Plans;
 
 namespace Tickover.Practice.Talk;
 

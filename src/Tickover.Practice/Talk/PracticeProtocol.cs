@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Tickover.Workshop.Balance;
 using Tickover.Workshop.Balance.Plans;
 
 namespace Tickover.Practice.Talk;
