@@ -29,6 +29,7 @@ internal static class CommandLine
             new ExplainCommand(terminal),
             new FitCommand(terminal),
             new LogCommand(terminal),
+            new LinkageCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),

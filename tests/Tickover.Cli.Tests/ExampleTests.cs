@@ -44,6 +44,7 @@ public sealed class ExampleTests
     [InlineData("gas")]
     [InlineData("log")]
     [InlineData("practice")]
+    [InlineData("linkage")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

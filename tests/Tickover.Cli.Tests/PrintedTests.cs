@@ -11,6 +11,7 @@ public sealed class PrintedTests
     [InlineData("explain-gannet-idle", "tickover explain samples/gannet-1500.car.json --rpm 900 --throttle 2")]
     [InlineData("gas-diluted", "tickover gas --co 3.30 --hc 180 --co2 11.6 --o2 2.55 --lambda 1.012")]
     [InlineData("gas-table", "tickover gas samples/gas-readings.csv")]
+    [InlineData("linkage-osprey", "tickover linkage samples/osprey.linkage.json")]
     [InlineData("help-gas", "tickover gas --help")]
     [InlineData("help-mixture", "tickover mixture --help")]
     public async Task Command_prints_what_was_looked_at(string name, string line)

@@ -18,6 +18,8 @@ public sealed class SchemaTests
         { "next", "tickover next samples/tern-2800.car.json --target \"full load=0.85..0.90\" --json" },
         { "log", "tickover log samples/tern-road.csv --car samples/tern-2800.car.json --json" },
         { "log", "tickover log samples/osprey-road.csv samples/gas-readings.csv --car samples/osprey-v8.car.json --json" },
+        { "linkage", "tickover linkage samples/osprey.linkage.json --json" },
+        { "linkage", "tickover linkage samples/tern.linkage.json --json" },
         { "gas", "tickover gas --co 2.52 --hc 345 --co2 13.0 --o2 0.63 --json" },
         { "gas", "tickover gas --co 1 --hc 100 --co2 1 --o2 20 --lambda 3 --rpm 900 --oil 80 --constants fuel --json" },
         { "gas-table", "tickover gas samples/gas-readings.csv --json" },
@@ -39,6 +41,7 @@ public sealed class SchemaTests
     [InlineData("check", "{ \"schema\": \"tickover/check/1\" }")]
     [InlineData("mixture", "{ \"schema\": \"tickover/mixture/1\", \"car\": 3 }")]
     [InlineData("explain", "{ \"schema\": \"tickover/explain/2\" }")]
+    [InlineData("linkage", "{ \"schema\": \"tickover/linkage/1\", \"moves\": [] }")]
     [InlineData("gas", "{ \"schema\": \"tickover/gas/1\", \"lambda\": 0.94 }")]
     [InlineData("gas-table", "{ \"schema\": \"tickover/gas-table/1\", \"records\": [] }")]
     public void Schema_refuses_what_is_not_its_form(string schema, string json)

@@ -16,6 +16,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(JetsDocument))]
 [JsonSerializable(typeof(NextDocument))]
 [JsonSerializable(typeof(LogDocument))]
+[JsonSerializable(typeof(LinkageReport))]
 [JsonSerializable(typeof(GasLine))]
 [JsonSerializable(typeof(GasTableDocument))]
 [JsonSerializable(typeof(BalanceDocument))]

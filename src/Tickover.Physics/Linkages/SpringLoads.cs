@@ -71,20 +71,23 @@ public sealed class SpringLoads
         return sum * whole.Compliance; // linkages (18)
     }
 
-    private IEnumerable<(double At, double Torque)> Loads(int shaft)
+    private List<(double At, double Torque)> Loads(int shaft)
     {
+        var loads = new List<(double At, double Torque)>();
         if (_train.Shafts[shaft].Spring is { } spring)
         {
-            yield return (spring.AlongMetres, SpringTorque(_train.Shafts[shaft], _pose.Turned[shaft]));
+            loads.Add((spring.AlongMetres, SpringTorque(_train.Shafts[shaft], _pose.Turned[shaft])));
         }
 
         for (var m = 0; m < _train.Members.Count; m++)
         {
             if (_train.Members[m].From == shaft)
             {
-                yield return (_train.Members[m].FromAlongMetres, Handed(m, _torques));
+                loads.Add((_train.Members[m].FromAlongMetres, Handed(m, _torques)));
             }
         }
+
+        return loads;
     }
 
     private double Handed(int m, double[] torques) => _pose.Members[m].Rate * torques[_train.Members[m].To];

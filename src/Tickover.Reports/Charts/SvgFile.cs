@@ -8,8 +8,8 @@ internal static class SvgFile
     // The paper theme of the pages (wwwroot/css/tickover.css).
     private const string Colours =
         "svg{--ink:#0f1e1e;--ink-2:#364645;--hair:#c6d0cd;--surface:#ffffff;--sunken:#e2e8e5;--mark:#2a2e9a;--on-mark:#ffffff;--fuel:#eab13c;--fuel-edge:#855600;"
-        + "--air:#a9d8ea;--air-edge:#075f80;--metal:#d3dad8;--metal-edge:#485655;--band:#d3dad8;--stroke:1.5px;--font:\"Noto Sans\",Arial,sans-serif;"
-        + "--series-1:#0072b2;--series-2:#d55e00;--series-3:#009e73;--series-4:#cc79a7}";
+        + "--air:#a9d8ea;--air-edge:#075f80;--metal:#d3dad8;--metal-2:#b9c3c0;--metal-edge:#485655;--band:#d3dad8;--stroke:1.5px;--font:\"Noto Sans\",Arial,sans-serif;"
+        + "--series-1:#0072b2;--series-2:#d55e00;--series-3:#009e73;--series-4:#cc79a7;--series-5:#56b4e9;--series-6:#e69f00}";
 
     internal static string Of(string svg, double width, double height)
     {

@@ -1,11 +1,18 @@
 namespace Tickover.Workshop.Cars.Reading;
 
 /// <summary>Collects what is wrong with a document; each thing once.</summary>
-internal sealed class Faults
+/// <param name="kind">What kind of document it is, in a word.</param>
+internal sealed class Faults(string kind = "car")
 {
     private readonly List<Fault> _faults = [];
     private readonly List<Fault> _warnings = [];
     private readonly HashSet<Fault> _seen = [];
+
+    /// <summary>What kind of document it is, in a word.</summary>
+    public string Kind => kind;
+
+    /// <summary>The guide to such documents.</summary>
+    public string Guide => $"docs/{kind}-document.md";
 
     /// <summary>What makes the document unusable.</summary>
     public IReadOnlyList<Fault> All => _faults;
@@ -53,7 +60,7 @@ internal sealed class Faults
         Add(
             path,
             "This member is not known here",
-            "the members that docs/car-document.md lists",
+            $"the members that {Guide} lists",
             near is null ? "Take it out, or check where it belongs." : $"Did you mean \"{near}\"?");
     }
 

@@ -145,7 +145,7 @@ internal sealed class ObjectReader
 
         if (unknown > MostUnknownListed)
         {
-            Faults.Add(Path.Length == 0 ? "document" : Path, $"{unknown} members are not known here", "the members that docs/car-document.md lists", "Check that this is a car document.");
+            Faults.Add(Path.Length == 0 ? "document" : Path, $"{unknown} members are not known here", $"the members that {Faults.Guide} lists", $"Check that this is a {Faults.Kind} document.");
         }
 
         if (_node["note"] is { Kind: not SourceKind.Text } note)

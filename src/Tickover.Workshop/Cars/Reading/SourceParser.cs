@@ -18,20 +18,21 @@ internal static class SourceParser
     /// <summary>Reads a text.</summary>
     /// <param name="json">The text.</param>
     /// <param name="fault">What is wrong where null is returned.</param>
+    /// <param name="kind">What kind of document it is, in a word, for the messages.</param>
     /// <returns>The document's root, or null.</returns>
-    public static SourceNode? Parse(string json, out Fault? fault)
+    public static SourceNode? Parse(string json, out Fault? fault, string kind = "car")
     {
         fault = null;
         var bytes = json.Length <= LargestBytes ? Encoding.UTF8.GetBytes(json) : null;
         if (bytes is null || bytes.Length > LargestBytes)
         {
-            fault = new Fault(WholeDocument, "The document is larger than 1 MiB", "at most 1 MiB; a car takes some 2 kB", "Check that this is a car document.");
+            fault = new Fault(WholeDocument, "The document is larger than 1 MiB", $"at most 1 MiB; a {kind} takes some 2 kB", $"Check that this is a {kind} document.");
             return null;
         }
 
         if (string.IsNullOrWhiteSpace(json))
         {
-            fault = new Fault(WholeDocument, "The document is empty", "a car document in JSON", "Start from one of the samples.");
+            fault = new Fault(WholeDocument, "The document is empty", $"a {kind} document in JSON", "Start from one of the samples.");
             return null;
         }
 
@@ -41,7 +42,7 @@ internal static class SourceParser
         }
         catch (JsonException exception)
         {
-            fault = SyntaxFault(bytes, exception);
+            fault = SyntaxFault(bytes, exception, kind);
             return null;
         }
     }
@@ -114,7 +115,7 @@ internal static class SourceParser
         }
     }
 
-    private static Fault SyntaxFault(byte[] bytes, JsonException exception)
+    private static Fault SyntaxFault(byte[] bytes, JsonException exception, string kind)
     {
         var line = (int)(exception.LineNumber ?? 0);
         var lines = Encoding.UTF8.GetString(bytes).Split('\n');
@@ -124,7 +125,7 @@ internal static class SourceParser
         var place = $"line {line + 1}, column {column + 1}";
         if (exception.Message.Contains("maximum configured depth", StringComparison.OrdinalIgnoreCase))
         {
-            return new Fault(place, $"Nested deeper than {DeepestNesting} levels", "five levels are enough for a car", "Check the braces and brackets before this place.");
+            return new Fault(place, $"Nested deeper than {DeepestNesting} levels", $"five levels are enough for a {kind}", "Check the braces and brackets before this place.");
         }
 
         var rest = string.Join('\n', lines.Skip(line + 1).Prepend(atLine[Math.Min(column, atLine.Length)..]));
