@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using Tickover.Bench;
+using Tickover.Bench.Balance;
 using Tickover.Bench.Fit;
 using Tickover.Bench.Peer;
 using Tickover.Bench.Road;
@@ -19,6 +20,7 @@ return args switch
     ["readlog"] => LogSpeed.Run(100),
     ["readlog", var megabytes] => LogSpeed.Run(int.Parse(megabytes, System.Globalization.CultureInfo.InvariantCulture)),
     ["study", .. var words] => StudyCommand.Run(words),
+    ["balance-study", .. var words] => BalanceStudy.Run(words),
     ["develop", var name] => DevelopCar.Run(name),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
@@ -33,6 +35,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

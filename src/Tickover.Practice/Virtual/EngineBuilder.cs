@@ -20,8 +20,9 @@ internal static class EngineBuilder
         var swept = plan.Barrels.Select(b => Swept(plan, b)).ToList();
         var area = law.GapFor(filling) * VirtualEngine.CapacityPerCubicCentimetre * swept.Average() * plan.IdleRpm / ThrottlePlate.ChokedAirPerSquareMillimetre;
         var opening = ThrottlePlate.Opening(plan.ThrottleBoreMillimetres, plan.ClosedAngleDegrees, area);
-        var joints = Joints(plan, dice, rodsOut);
-        var carburettors = plan.Carburettors.Select(c => Carburettor(plan, c, (joints, opening), dice)).ToList();
+        var scale = Scale(plan, opening, area);
+        var joints = Joints(plan, dice, (rodsOut.Low * scale, rodsOut.High * scale));
+        var carburettors = plan.Carburettors.Select(c => Carburettor(plan, c, (joints, opening, scale), dice)).ToList();
         var barrels = plan.Barrels.Select((b, i) => Barrel(plan, b, (swept[i], area / (filling * VirtualEngine.CapacityPerCubicCentimetre * swept[i] * plan.IdleRpm)), dice)).ToList();
         return new(plan, barrels, carburettors, new Linkage(carburettors, opening))
         {
@@ -49,6 +50,16 @@ internal static class EngineBuilder
         }
     }
 
+    // sizes in degrees hold for plates whose air grows by 65 % of its idle value with a degree; others are as far out in air, not in degrees
+    private static double Scale(EnginePlan plan, double opening, double area)
+    {
+        const double Step = 0.1;
+        const double FurtherApart = 1.6; // two on a manifold hide from one another what sets them apart
+        const double UsualPerDegree = 0.65;
+        var perDegree = ((ThrottlePlate.Area(plan.ThrottleBoreMillimetres, plan.ClosedAngleDegrees, opening + Step) / area) - 1) / Step;
+        return Math.Clamp(UsualPerDegree * (plan.Layout == PlanLayout.ConstantDepression ? FurtherApart : 1) / perDegree, 0.5, 4);
+    }
+
     // two barrels on one cylinder share it
     private static double Swept(EnginePlan plan, PlanBarrel barrel) =>
         barrel.Cylinders.Sum(c => plan.SweptCubicCentimetres / plan.Barrels.Count(b => b.Cylinders.Contains(c)));
@@ -68,11 +79,11 @@ internal static class EngineBuilder
         return joints;
     }
 
-    private static VirtualCarburettor Carburettor(EnginePlan plan, PlanCarburettor one, (Dictionary<string, Screw> Joints, double Opening) known, Dice dice)
+    private static VirtualCarburettor Carburettor(EnginePlan plan, PlanCarburettor one, (Dictionary<string, Screw> Joints, double Opening, double Scale) known, Dice dice)
     {
         var mine = plan.Adjusters.Where(a => known.Joints.ContainsKey(a.Key) && a.Barrels.Intersect(one.Barrels).Any()).Select(a => known.Joints[a.Key]).ToList();
         var stop = StopOf(plan, one) is { } adjuster ? Make(adjuster, Sizes.StopGain, dice, (0, 0)) : null;
-        stop?.SetEffect(known.Opening + dice.Normal(Sizes.StopScatter));
+        stop?.SetEffect(known.Opening + (known.Scale * dice.Normal(Sizes.StopScatter)));
         var rigid = plan.Layout is PlanLayout.InLine or PlanLayout.MotorcycleFour;
         var delay = dice.Between(Sizes.Delay.Low, Sizes.Delay.High);
         var play = dice.Between(Sizes.Play.Low, Sizes.Play.High);

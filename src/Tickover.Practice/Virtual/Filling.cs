@@ -28,14 +28,14 @@ internal sealed class Filling
         }
     }
 
-    /// <summary>One barrel a cylinder: the runner, half a swept volume, is emptied in the stroke and fills again until the next; the flow is sonic part of the cycle.</summary>
-    public static Filling OwnRunner { get; } = new(gap => Pulsed(gap, 0.5));
+    /// <summary>One barrel a cylinder: the runner with its port, nine tenths of a swept volume, is emptied in the stroke and fills again until the next; the flow is sonic part of the cycle.</summary>
+    public static Filling OwnRunner { get; } = new(gap => Pulsed(gap, 0.9));
 
     /// <summary>Several cylinders on one manifold: strokes overlap, the depression is steady.</summary>
     public static Filling SharedManifold { get; } = new(Steady);
 
     /// <summary>Air drawn in a cycle over what would fill the swept volume.</summary>
-    public double Filled(double gap) => gap < Least ? gap : Read(_filled, gap);
+    public double Filled(double gap) => gap < Least ? gap : Math.Min(gap, Read(_filled, gap));
 
     /// <summary>Mean depression behind the plate, kPa.</summary>
     public double Depression(double gap) => Read(_depression, gap);
@@ -100,8 +100,9 @@ internal sealed class Filling
         for (var i = 0; i < StepsInStroke; i++)
         {
             var swept = 0.5 * (1 - Math.Cos(Math.PI * (i + 1) / StepsInStroke));
-            pressure = mass / (runner + Clearance + swept);
-            var flow = step * OverSonic(pressure);
+            var volume = runner + Clearance + swept;
+            pressure = mass / volume;
+            var flow = Math.Min(step * OverSonic(pressure), Math.Max(0, volume - mass)); // it never fills beyond the atmosphere
             mass += flow;
             drawn += flow;
             sum += pressure * 0.25 / StepsInStroke;
