@@ -12,6 +12,7 @@ internal sealed class TwoBanksHabit
     private const double FlatMillimetres = 0.8 / 6;
     private const double DropsOn = 0.1;
     private const double HalfTurn = 0.5;
+    private const double Little = 0.05;
     private const double BanksApart = 0.05;
     private readonly HabitHands _hands;
     private readonly HabitStrip _strip;
@@ -129,11 +130,11 @@ internal sealed class TwoBanksHabit
         _hands.Engine.RodsOn();
     }
 
-    // a carburettor that lags opens late: its rod by half-turns, by a flat once it has gone past; idle looked at after each
+    // a carburettor that lags opens late: its rod by half-turns, by flats once it has gone past; idle looked at after each
     private bool OffIdle()
     {
-        var last = "";
-        var way = 0;
+        var ways = new Dictionary<string, int>(StringComparer.Ordinal);
+        var past = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < MostRods && !_hands.Tired; i++)
         {
             var (slow, fast) = (_hands.Air(1500), _hands.Air(2500));
@@ -148,10 +149,14 @@ internal sealed class TwoBanksHabit
             }
 
             var worst = _hands.Plan.Carburettors.Where(c => Rod(c) is not null).MaxBy(c => Math.Abs(Off(slow, c)))!;
-            var sign = Off(slow, worst) > 0 ? -1 : 1;
-            var past = string.Equals(last, Rod(worst), StringComparison.Ordinal) && sign != way;
-            (last, way) = (Rod(worst)!, sign);
-            _hands.Turn(last, sign * (past ? 1.0 / 6 : HalfTurn));
+            var (rod, sign) = (Rod(worst)!, Off(slow, worst) > 0 ? -1 : 1);
+            if (ways.TryGetValue(rod, out var before) && before != sign)
+            {
+                past.Add(rod);
+            }
+
+            ways[rod] = sign;
+            _hands.Turn(rod, sign * (past.Contains(rod) || Math.Abs(Off(slow, worst)) < Little ? 1.0 / 6 : HalfTurn));
             _hands.Air();
         }
 

@@ -11,8 +11,8 @@ internal sealed class VirtualEngine
     /// <summary>Lambda with the mixture screw where it should be and nothing leaking: idle of fixed-choke carburettors is a little rich (common practice).</summary>
     private const double BaseLambda = 0.92;
 
-    /// <summary>Friction at standstill speed, of that at idle; the rest grows with speed (assumed).</summary>
-    private const double StandingFriction = 0.65;
+    /// <summary>Work a cycle asks for at standstill, of that at idle; the rest grows with speed [A: without load a raised engine fills little more than at idle].</summary>
+    private const double StandingFriction = 0.9;
 
     /// <summary>Work lost with each degree the spark is late: 3.5 kg/h at 7° against 4 kg/h at 3° for the same idle (trade report 2.2).</summary>
     private const double WorkLostPerDegreeLate = 0.033;

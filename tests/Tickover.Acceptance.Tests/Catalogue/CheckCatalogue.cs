@@ -12,6 +12,7 @@ public static class CheckCatalogue
         ThrottleChecks.Group,
         LinkageChecks.Group,
         BalancingChecks.Group,
+        PracticeChecks.Group,
         ChokeChecks.Group,
         SizingChecks.Group,
         SuctionChecks.Group,
