@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.DataProtection;
 using Tickover.Web.Api;
+using Tickover.Web.Balance;
 using Tickover.Web.Cars;
 using Tickover.Web.Documents;
 using Tickover.Web.Frame;
@@ -91,6 +92,7 @@ public static class WebApp
         services.AddLan(options);
         services.AddSingleton<PageAssets>();
         services.AddSingleton<Samples>();
+        services.AddSingleton<PracticeEngines>();
         services.AddSingleton<Documentation>();
         services.AddSingleton<SurveyCache>();
         services.AddSingleton<BenchDesk>();

@@ -1,3 +1,4 @@
+using Tickover.Web.Balance;
 using Tickover.Web.Frame;
 using Tickover.Web.RoadLogs;
 using Tickover.Workshop.Visits;
@@ -26,6 +27,7 @@ internal static class VisitEndpoints
         visit.MapAccount();
         routes.MapPictures();
         routes.MapRoadLogs();
+        routes.MapBalance();
     }
 
     private static void MapGates(this IEndpointRouteBuilder visit)

@@ -1,6 +1,7 @@
 // @ts-check
 /**
  * A large keypad under a field marked data-keypad: below the field in the page, never over it. Typing works alike, Enter is Keep.
+ * data-other names a second field of the same form, offered in place of the sign; data-aside marks a field that is not what is kept.
  * data-unit names the unit; data-units="kg/h|lb/h" offers a choice; data-no-reading offers "No reading" with a reason.
  */
 import { figureIn, shown } from "./plausible.js";
@@ -88,6 +89,13 @@ function key(field, name) {
   if (name === "none") {
     return [field.dataset["noReading"] === undefined ? document.createElement("span") : noReading(field)];
   }
+  const other = name === "sign" ? otherOf(field) : null;
+  if (other !== null) {
+    const made = button("other", other.dataset["unit"] ?? other.name);
+    made.setAttribute("aria-label", labelOf(other));
+    made.addEventListener("click", () => other.focus());
+    return [made];
+  }
   const made = button(name, words[name] ?? name);
   // Digits can be typed, so they are no stops on the way with the tab key.
   made.tabIndex = -1;
@@ -96,6 +104,12 @@ function key(field, name) {
   }
   made.addEventListener("click", () => press(field, name));
   return [made];
+}
+
+/** @param {HTMLInputElement} field @returns {HTMLInputElement | null} */
+function otherOf(field) {
+  const other = field.dataset["other"] === undefined ? null : field.form?.elements.namedItem(field.dataset["other"]);
+  return other instanceof HTMLInputElement ? other : null;
 }
 
 /** @param {string} name @param {string} text */
@@ -197,9 +211,10 @@ function sayKeep(target) {
   const field = target instanceof HTMLInputElement ? target : null;
   const keep = field === null ? null : padOf(field)?.querySelector('[data-key="keep"]');
   if (field !== null && keep) {
-    const figure = figureIn(field.value);
-    const unit = field.dataset["chosenUnit"] ?? field.dataset["unit"] ?? "";
-    const others = [...(field.form?.querySelectorAll("input[data-keypad]") ?? [])].filter((f) => f instanceof HTMLInputElement && f !== field && f.value.trim() !== "");
+    const kept = field.dataset["aside"] === undefined ? field : (otherOf(field) ?? field);
+    const figure = figureIn(kept.value);
+    const unit = kept.dataset["chosenUnit"] ?? kept.dataset["unit"] ?? "";
+    const others = [...(field.form?.querySelectorAll("input[data-keypad]:not([data-aside])") ?? [])].filter((f) => f instanceof HTMLInputElement && f !== kept && f.value.trim() !== "");
     keep.textContent = others.length > 0 ? `Keep all ${others.length + (figure === null ? 0 : 1)}` : figure === null ? "Keep" : `Keep ${shown(figure)} ${unit}`.trim();
   }
 }

@@ -16,6 +16,7 @@ import { takePhotographs } from "./photo.js";
 import { followPrints } from "./print.js";
 import { workOffline } from "./offline.js";
 import { followWaits } from "./wait.js";
+import { followRounds } from "./balance.js";
 
 askAboutFigures();
 followSwaps();
@@ -29,6 +30,7 @@ openKeypads();
 followHolds();
 followPrints();
 takePhotographs();
+followRounds();
 startSending();
 fillCode();
 workOffline();
