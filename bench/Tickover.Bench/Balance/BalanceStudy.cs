@@ -22,6 +22,7 @@ internal static class BalanceStudy
     private static readonly (string Name, Func<IBalancer> Make)[] Balancers =
     [
         ("habit", () => new HabitBalancer()),
+        ("advice", () => new AdvisedBalancer()),
     ];
 
     internal static int Run(IReadOnlyList<string> words)

@@ -12,20 +12,20 @@ public sealed record BalanceLimits
     /// <summary>At a held speed, part of the mean.</summary>
     public double HeldPart { get; init; } = 0.05;
 
-    /// <summary>Mean of a bank off the mean of the banks at idle, part.</summary>
+    /// <summary>Means of the banks apart at idle, part of the mean.</summary>
     public double BankIdlePart { get; init; } = 0.05;
 
-    /// <summary>Mean of a bank off the mean of the banks at a held speed, part.</summary>
+    /// <summary>Means of the banks apart at a held speed, part of the mean.</summary>
     public double BankHeldPart { get; init; } = 0.03;
 
     /// <summary>More than this between the barrels of a carburettor is no matter for a by-pass: strip it. kg/h.</summary>
     public double LargestBypass { get; init; } = 1.0;
 
-    /// <summary>By so much the first barrel may have moved until it is read again at idle, kg/h.</summary>
+    /// <summary>By so much the first barrel may have moved until it is read again, kg/h.</summary>
     public double IdleDrift { get; init; } = 0.25;
 
-    /// <summary>The same at a held speed, part of the reading.</summary>
-    public double HeldDriftPart { get; init; } = 0.05;
+    /// <summary>The same as a part of the reading; the wider of the two counts.</summary>
+    public double DriftPart { get; init; } = 0.05;
 
     /// <summary>Where the limits come from.</summary>
     public string Origin { get; init; } = Visits.Measures.Catalogue.Origins.Practice;
@@ -36,15 +36,14 @@ public sealed record BalanceLimits
     /// <returns>kg/h.</returns>
     public double OffMean(bool idle, double mean) => idle ? Math.Max(IdleKilogramsPerHour, IdlePart * mean) : HeldPart * mean;
 
-    /// <summary>The limit of a bank off the mean of the banks.</summary>
+    /// <summary>How far the means of the banks may be apart.</summary>
     /// <param name="idle">Whether at idle.</param>
     /// <param name="mean">Mean, kg/h.</param>
     /// <returns>kg/h.</returns>
-    public double BankOffMean(bool idle, double mean) => (idle ? BankIdlePart : BankHeldPart) * mean;
+    public double BanksApart(bool idle, double mean) => (idle ? BankIdlePart : BankHeldPart) * mean;
 
     /// <summary>How far the first barrel may move within a round.</summary>
-    /// <param name="idle">Whether at idle.</param>
     /// <param name="air">Its reading, kg/h.</param>
     /// <returns>kg/h.</returns>
-    public double Drift(bool idle, double air) => idle ? IdleDrift : Math.Max(IdleDrift, HeldDriftPart * air);
+    public double Drift(double air) => Math.Max(IdleDrift, DriftPart * air);
 }

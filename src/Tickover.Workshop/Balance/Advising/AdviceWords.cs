@@ -49,6 +49,12 @@ internal sealed class AdviceWords
         return new NextMove { Kind = NextKind.Read, Who = Speed(heldRpm), What = which, Why = why, HeldRpm = heldRpm, Read = kinds, Barrels = all ? [] : barrels };
     }
 
+    /// <summary>A whole round to read a second time.</summary>
+    /// <param name="heldRpm">Speed to hold; null for idle.</param>
+    /// <returns>The move.</returns>
+    public NextMove ReadTwice(double? heldRpm) =>
+        Read(heldRpm, [], ReadKinds.Air) with { What = "Read every barrel once more", Why = "It lies so near the limit that one round cannot tell. Another costs less than a turn that was not needed." };
+
     /// <summary>The first turn of a plan.</summary>
     /// <param name="condition">Where its effect is read.</param>
     /// <param name="plan">The plan.</param>

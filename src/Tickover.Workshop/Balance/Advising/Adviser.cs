@@ -5,11 +5,11 @@ namespace Tickover.Workshop.Balance.Advising;
 /// <summary>Decides the next thing to do: barrel, carburettor, bank, banks, off idle, and again where it moved (reference, 2.6 to 2.10).</summary>
 internal sealed class Adviser
 {
-    /// <summary>Within so much of the limit nothing is turned any more.</summary>
-    private const double GoodEnough = 0.92;
+    private const double NearTheLimit = 1.35;
     private const double SureEnough = 0.6;
     private const double SureEnoughToStrip = 0.75;
-    private const double RodsSlack = 0.12;                  // mm a rod may be off and still drop on
+    private const double RodSlack = 0.22;                   // mm a rod may be off: within its play, and some 3 % of the air off idle
+    private const double BankRodSlack = 0.12;               // mm: banks may differ by less than barrels
     private const double RodMillimetresATurn = 0.8;
 
     private static readonly double[] HeldSpeeds = [1500, 2500];
@@ -94,9 +94,9 @@ internal sealed class Adviser
     private NextMove RodsOn()
     {
         var idle = Plan([_model.Idle!]);
-        if (idle.WorstNow > GoodEnough && idle.Turns.Count > 0)
+        if (idle.Turns.Count > 0)
         {
-            return Held(idle) ?? _words.Turn(_model.Idle!, idle);
+            return ReadTwice(idle, null) ?? Held(idle) ?? _words.Turn(_model.Idle!, idle);
         }
 
         return OffIdle() ?? Proof() ?? _words.Done(_model.Idle!);
@@ -127,11 +127,16 @@ internal sealed class Adviser
     private NextMove RodsOff()
     {
         var idle = Plan([_model.Idle!]);
-        if (idle.WorstNow > GoodEnough && idle.Turns.Count > 0)
+        if (idle.Turns.Count > 0)
         {
             return _words.Turn(_model.Idle!, idle);
         }
 
+        return RodsByOffering() ?? AdviceWords.PutRodsBack();
+    }
+
+    private NextMove? RodsByOffering()
+    {
         foreach (var rod in _book.Plan.Adjusters.Where(a => a.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod))
         {
             if (Offered(rod) is not { } gap)
@@ -140,19 +145,19 @@ internal sealed class Adviser
             }
 
             var turns = Math.Round(-gap / RodMillimetresATurn * rod.StepsATurn) / rod.StepsATurn;
-            if (Math.Abs(gap) > RodsSlack && turns != 0 && !TurnedSinceOffered(rod))
+            if (Math.Abs(gap) > (rod.Kind == AdjusterKind.BankRod ? BankRodSlack : RodSlack) && turns != 0 && !TurnedSinceOffered(rod))
             {
                 return AdviceWords.TurnRod(rod, turns, gap);
             }
         }
 
-        return AdviceWords.PutRodsBack();
+        return null;
     }
 
     private double? Offered(Adjuster rod) => SinceOff().OfType<LookedAt>().LastOrDefault(l => string.Equals(l.What, rod.Key, StringComparison.OrdinalIgnoreCase))?.Gap;
 
     private bool TurnedSinceOffered(Adjuster rod) =>
-        SinceOff().SkipWhile(s => s is not LookedAt l || !string.Equals(l.What, rod.Key, StringComparison.OrdinalIgnoreCase)).OfType<Turned>().Any(t => string.Equals(t.Adjuster, rod.Key, StringComparison.OrdinalIgnoreCase));
+        SinceOff().Reverse().TakeWhile(s => s is not LookedAt l || !string.Equals(l.What, rod.Key, StringComparison.OrdinalIgnoreCase)).OfType<Turned>().Any(t => string.Equals(t.Adjuster, rod.Key, StringComparison.OrdinalIgnoreCase));
 
     private IEnumerable<BalanceStep> SinceOff() => _book.Steps.Skip(_book.Steps.ToList().FindLastIndex(s => s is RodsTakenOff));
 
@@ -167,8 +172,12 @@ internal sealed class Adviser
         }
 
         var plan = Plan([.. _model.Held]);
-        return plan.WorstNow > GoodEnough && plan.Turns.Count > 0 ? _words.Turn(_model.Held.First(), plan) : null;
+        return plan.Turns.Count > 0 ? HeldSpeeds.Select(h => ReadTwice(plan, h)).FirstOrDefault(r => r is not null) ?? _words.Turn(_model.Held.First(), plan) : null;
     }
+
+    // so near the limit that one reading cannot tell: another costs less than a turn that was not needed
+    private NextMove? ReadTwice(MovePlan plan, double? heldRpm) =>
+        plan.WorstNow < NearTheLimit && _fresh.Proofs(InfluenceModel.Key(heldRpm)) == 1 ? _words.ReadTwice(heldRpm) : null;
 
     private NextMove? Proof()
     {

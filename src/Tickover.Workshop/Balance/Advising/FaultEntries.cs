@@ -1,6 +1,7 @@
 namespace Tickover.Workshop.Balance.Advising;
 
-/// <summary>Gathers the readings the faults are weighed by: the last whole round of each condition and kind since something was put right.</summary>
+/// <summary>Gathers the readings the faults are weighed by: the last whole round of each condition and kind as found, that is before anything was turned.</summary>
+/// <remarks>Screws turned to even out readings hide what made them uneven. Where something was put right, what was read before counts no more.</remarks>
 internal static class FaultEntries
 {
     private static readonly (ReadKinds Kind, Func<BarrelReading, double?> Value, Func<MeterSettings, double> Deviation)[] Others =
@@ -17,7 +18,8 @@ internal static class FaultEntries
     public static IReadOnlyList<FaultEntry> Of(BalanceBook book, MeterSettings meter)
     {
         var since = book.Steps.Select((s, i) => s is CheckedFor { Found: true } ? i + 1 : 0).DefaultIfEmpty(0).Max();
-        var rounds = book.Steps.Skip(since).Select((step, at) => (step, at)).Where(s => s.step is RoundRead { Round: var r } && RoundFaults.Void(r, book).Length == 0)
+        var turned = book.Steps.Skip(since).TakeWhile(s => s is not (Turned or RodsTakenOff)).Count();
+        var rounds = book.Steps.Skip(since).Take(turned).Select((step, at) => (step, at)).Where(s => s.step is RoundRead { Round: var r } && RoundFaults.Void(r, book).Length == 0)
             .Select(s => (((RoundRead)s.step).Round, s.at)).ToList();
         var entries = new List<FaultEntry>();
         foreach (var condition in rounds.GroupBy(r => InfluenceModel.Key(r.Round.HeldRpm)).OrderBy(g => g.Key))

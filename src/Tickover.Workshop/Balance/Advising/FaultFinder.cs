@@ -9,7 +9,7 @@ internal sealed class FaultFinder
 {
     private const double EachFault = 0.05;                  // chance of a kind of fault on a car that comes in; assumed, shared over its places
     private const int Pairs = 14;                           // singles whose pairs are weighed
-    private const double Least = 0.03;
+    private const double Least = 0.005;
     private const int Most = 5;
 
     private readonly BalanceBook _book;
@@ -80,7 +80,7 @@ internal sealed class FaultFinder
 
     private Matrix<double> Ordinary(FaultShapes shapes)
     {
-        var covariance = Matrix<double>.Build.DenseOfDiagonalArray([.. _entries.Select(e => e.Deviation * e.Deviation)]);
+        var covariance = Matrix<double>.Build.DenseOfDiagonalArray([.. _entries.Select(e => (e.Deviation * e.Deviation) + (shapes.Roughness(e) * shapes.Roughness(e)))]);
         foreach (var (shape, deviation) in shapes.Ordinary())
         {
             var column = Vector<double>.Build.Dense(shape);

@@ -8,6 +8,7 @@ namespace Tickover.Workshop.Balance.Advising;
 internal sealed class FaultShapes
 {
     private const double Atmosphere = 101;                  // kPa
+    private const double FollowsAir = 0.85;                 // pressure behind the plate in proportion to air, less what burnt gas left over fills (assumed, ±20 %)
     private const double HottestPerKilopascal = 8;          // °C of header to a kPa of vacuum lost by late ignition (assumed)
 
     private readonly EnginePlan _plan;
@@ -26,6 +27,13 @@ internal sealed class FaultShapes
         _gains = new NominalGains(plan, idle: true, _idleAir);
         _fastest = entries.Where(e => e.Kind == ReadKinds.Air && e.Condition > 0).Select(e => e.Mean).DefaultIfEmpty(0).Max();
     }
+
+    /// <summary>How much more an entry may be off because vacuum follows air only roughly.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <returns>Standard deviation in the entry's unit.</returns>
+    public double Roughness(FaultEntry entry) => entry.Kind == ReadKinds.Vacuum && _entries.FirstOrDefault(e => e is { Kind: ReadKinds.Air, IsRepeat: false } && e.Condition == entry.Condition && e.Barrel == entry.Barrel) is { } air
+        ? 0.2 * Math.Abs(Pull(entry) * air.Value)
+        : 0;
 
     /// <summary>All faults and what they do; one with two ways round comes twice.</summary>
     /// <returns>Each fault with a pattern.</returns>
@@ -128,7 +136,7 @@ internal sealed class FaultShapes
     };
 
     // kPa lost to a kg/h more at idle; on a shared manifold one barrel hardly moves its own vacuum
-    private double Pull(FaultEntry vacuum) => _plan.Layout == PlanLayout.ConstantDepression ? 0 : Math.Max(Atmosphere - vacuum.Mean, 10) / _idleAir;
+    private double Pull(FaultEntry vacuum) => _plan.Layout == PlanLayout.ConstantDepression ? 0 : FollowsAir * Math.Max(Atmosphere - vacuum.Mean, 10) / _idleAir;
 
     // plates moved by a degree, at idle, at held speeds or both
     private double[] Plate(IReadOnlyList<int> barrels, bool idle, bool held) => Shape(e => !barrels.Contains(e.Barrel) || e.IsRepeat ? 0 : e.Kind switch

@@ -1,3 +1,5 @@
+using Tickover.Workshop.Balance.Plans;
+
 namespace Tickover.Workshop.Balance.Advising;
 
 /// <summary>Which barrels have been read since they were last moved, at idle and at held speeds.</summary>
@@ -17,15 +19,20 @@ internal sealed class Freshness
     /// <summary>Barrels not read since they were moved.</summary>
     /// <param name="condition">Zero for idle, else the held speed.</param>
     /// <returns>Their numbers, in order.</returns>
-    public IReadOnlyList<int> Stale(int condition) => [.. _book.Plan.Barrels.Select(b => b.Number).Where(b => LastRead(condition, b) < LastMoved(condition, b))];
+    public IReadOnlyList<int> Stale(int condition) => [.. _book.Plan.Barrels.Select(b => b.Number).Where(b => LastRead(condition, b) <= LastMoved(condition, b))];
 
     /// <summary>Whether a whole round was read since anything was moved.</summary>
     /// <param name="condition">Zero for idle, else the held speed.</param>
     /// <returns>True where one was.</returns>
-    public bool IsProved(int condition)
+    public bool IsProved(int condition) => Proofs(condition) > 0;
+
+    /// <summary>Whole rounds read since anything was moved.</summary>
+    /// <param name="condition">Zero for idle, else the held speed.</param>
+    /// <returns>How many.</returns>
+    public int Proofs(int condition)
     {
         var moved = _book.Plan.Barrels.Max(b => LastMoved(condition, b.Number));
-        return _rounds.Exists(r => r.Index > moved && InfluenceModel.Key(r.Round.HeldRpm) == condition && Whole(r.Round));
+        return _rounds.Count(r => r.Index > moved && InfluenceModel.Key(r.Round.HeldRpm) == condition && Whole(r.Round));
     }
 
     /// <summary>Whether a kind was read of every barrel since something was put right.</summary>
@@ -40,6 +47,8 @@ internal sealed class Freshness
     /// <summary>Whether any turn was made.</summary>
     /// <returns>True where one was.</returns>
     public bool AnythingTurned() => _book.Steps.Any(s => s is Turned or RodsTakenOff);
+
+    private bool IsOff(int step) => _book.Steps.Take(step).LastOrDefault(s => s is RodsTakenOff or RodsPutBack) is RodsTakenOff;
 
     private static bool Has(BarrelReading reading, ReadKinds kind) => kind switch
     {
@@ -58,17 +67,19 @@ internal sealed class Freshness
     {
         for (var i = _book.Steps.Count - 1; i >= 0; i--)
         {
-            if (Moves(_book.Steps[i], condition, barrel))
+            if (Moves(i, condition, barrel))
             {
                 return i;
             }
         }
 
-        return condition >= 0 ? 0 : -1;                      // never read counts as moved
+        return -1;
     }
 
-    private bool Moves(BalanceStep step, int condition, int barrel) => step switch
+    private bool Moves(int step, int condition, int barrel) => _book.Steps[step] switch
     {
+        // on its ball a rod may hold any plate off its stop
+        Turned turned when condition == 0 && _book.Plan.Find(turned.Adjuster)?.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod => !IsOff(step),
         Turned turned => _book.Plan.Find(turned.Adjuster) is { } a && a.Barrels.Contains(barrel) && new NominalGains(_book.Plan, condition == 0, 4).Own(a) > 0,
         RodsTakenOff or RodsPutBack => condition == 0,
         CheckedFor check => check.Found,

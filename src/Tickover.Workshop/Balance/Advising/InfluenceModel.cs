@@ -5,12 +5,13 @@ namespace Tickover.Workshop.Balance.Advising;
 /// <summary>Runs through a book and learns levels and gains in every condition.</summary>
 internal sealed class InfluenceModel
 {
-    private const double RoundNoise = 0.02;             // part of the mean: an engine never stands quite where it stood
+    private const double RoundNoise = 0.007;            // part of the mean: an engine never stands quite where it stood
     private const double SpeedChange = 100;             // rpm
     private const double OilChange = 10;                // °C
     private const double ChangedPart = 0.05;
     private const double GainsLooser = 1.5;
     private const double RodsMove = 0.7;                // kg/h by which plates may move when rods come off or go on
+    private const double HoldsMore = 0.3;               // kg/h by which a rod turned on its ball may move plates at idle
     private const double TurnUnsure = 0.02;             // turns: backlash and the eye
     private const double HeldTurnUnsure = 0.5;          // part of a turn that may do nothing while rods can hold a plate
     private const double Ninety = 1.645;
@@ -96,6 +97,11 @@ internal sealed class InfluenceModel
         if (Idle is { } idle && idle.Nominal.Own(adjuster) > 0)
         {
             _open.Add((turned, RodsOff, adjuster.Barrels.ToDictionary(b => b, b => (idle.Rows[b - 1].Level, idle.Rows[b - 1].LevelVariance))));
+        }
+
+        if (!RodsOff && adjuster.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod)
+        {
+            Loosen(Idle, HoldsMore * HoldsMore);
         }
 
         foreach (var condition in _conditions.Values)

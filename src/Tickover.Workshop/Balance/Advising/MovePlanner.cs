@@ -1,3 +1,4 @@
+using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
 using Tickover.Workshop.Balance.Plans;
 
@@ -10,13 +11,20 @@ namespace Tickover.Workshop.Balance.Advising;
 /// </remarks>
 internal sealed class MovePlanner
 {
-    private const double Aim = 0.6;                         // part of the limit: what is foreseen must leave room for what is not
+    private const double Enough = 0.92;                     // part of the limit; the last of it is left to what is not foreseen
+    private const double DoubtNow = 0.06;                   // of the worst deviation as read, in limits
+    private const double DoubtAfter = 0.2;                  // of the worst deviation foreseen
+    private const double WorthATurn = 0.12;                 // limits by which the worst barrel must come nearer
+    private const double MoreTurns = 2;
+    private const double LeftOutside = 6;                  // turns: more than any car needs
     private const double NoBypassBelow = 0.3;               // half the difference of a carburettor's barrels, in limits
     private const double MostSubsets = 1 << 12;
 
     private readonly EnginePlan _plan;
     private readonly IReadOnlyList<Condition> _conditions;
     private readonly double[] _limits;
+    private readonly double[] _bankLimits;
+    private readonly List<int[]> _banks;                    // places of barrels, by bank
     private readonly List<Adjuster> _movers;
     private readonly bool _bypasses;
     private readonly Func<Adjuster, double, double> _within;
@@ -32,6 +40,8 @@ internal sealed class MovePlanner
         (_plan, _conditions, _within) = (conditions[0].Plan, conditions, within);
         _bypasses = conditions[0].IsIdle;
         _limits = [.. conditions.Select(c => limits.OffMean(c.IsIdle, c.Mean))];
+        _bankLimits = [.. conditions.Select(c => limits.BanksApart(c.IsIdle, c.Mean))];
+        _banks = [.. _plan.Barrels.GroupBy(b => b.Bank).Select(g => g.Select(b => b.Number - 1).ToArray())];
         _levels = [.. conditions.Select(c => c.Rows.Select(r => r.Level).ToArray())];
         _movers = [.. _plan.Adjusters.Where(a => usable(a) && a.Kind != AdjusterKind.BypassScrew && a.Barrels.Count < _plan.Barrels.Count && conditions.Any(c => c.Nominal.Own(a) > 0))];
         Bypass = [.. _plan.Adjusters.Where(a => _bypasses && usable(a) && a.Kind == AdjusterKind.BypassScrew)];
@@ -40,7 +50,7 @@ internal sealed class MovePlanner
     private List<Adjuster> Bypass { get; }
 
     /// <summary>Makes the plan.</summary>
-    /// <returns>The plan with the fewest turns that reaches the aim, or the best there is.</returns>
+    /// <returns>The plan that costs fewest turns, those counted that it may still need when it fails; no turns where that is leaving all as it is.</returns>
     public MovePlan Make()
     {
         var now = Worst([]);
@@ -53,7 +63,7 @@ internal sealed class MovePlanner
             {
                 var turns = Quantised([.. bypasses, .. solve(bypasses)]);
                 var plan = new MovePlan(turns, Worst(turns), now);
-                best = Better(plan, best) ? plan : best;
+                best = plan.Worst < now - WorthATurn && Cost(plan) < Cost(best) - 1e-9 ? plan : best;
             }
         }
 
@@ -62,14 +72,10 @@ internal sealed class MovePlanner
 
     private double Gain((Adjuster Adjuster, double Turns) turn) => Math.Abs(turn.Turns) * _conditions.Average(c => Math.Abs(c.Nominal.Own(turn.Adjuster)));
 
-    private static bool Better(MovePlan plan, MovePlan best) => (plan.Worst <= Aim, best.Worst <= Aim) switch
-    {
-        (true, true) => plan.Turns.Count < best.Turns.Count || (plan.Turns.Count == best.Turns.Count && plan.Worst < best.Worst - 1e-9),
-        (true, false) => true,
-        (false, true) => false,
-        // a turn must be worth making
-        _ => plan.Worst + (0.08 * plan.Turns.Count) < best.Worst + (0.08 * best.Turns.Count) - 1e-9,
-    };
+    // turns; those it may still need where it is foreseen to fail; and a price on leaving anything outside
+    private static double Cost(MovePlan plan) => plan.Turns.Count == 0
+        ? LeftOutside * Normal.CDF(0, 1, (plan.Worst - Enough) / DoubtNow)
+        : plan.Turns.Count + (MoreTurns * Normal.CDF(0, 1, (plan.Worst - Enough) / DoubtAfter)) + (LeftOutside * Math.Max(0, plan.Worst - 1)) + (0.05 * plan.Worst);
 
     private IEnumerable<List<Adjuster>> Subsets()
     {
@@ -125,7 +131,7 @@ internal sealed class MovePlanner
         return condition.Nominal.Own(adjuster) > 0 ? [.. condition.Rows.Select(r => r.Gain(place))] : new double[_plan.Barrels.Count];
     }
 
-    // means of carburettors off their common mean, in limits
+    // means of carburettors off their common mean and of the banks apart, in limits
     private IEnumerable<double> Deviations(List<double[]> levels)
     {
         for (var c = 0; c < levels.Count; c++)
@@ -135,7 +141,18 @@ internal sealed class MovePlanner
             {
                 yield return (mean - means.Average()) / _limits[c];
             }
+
+            if (_banks.Count == 2)
+            {
+                yield return (_banks[0].Average(b => levels[c][b]) - _banks[1].Average(b => levels[c][b])) / _bankLimits[c];
+            }
         }
+    }
+
+    private double BanksApart(double[] levels)
+    {
+        var means = _banks.ConvertAll(bank => bank.Average(b => levels[b]));
+        return means.Max() - means.Min();
     }
 
     private void Apply(List<double[]> levels, IEnumerable<(Adjuster Adjuster, double Turns)> turns)
@@ -157,7 +174,7 @@ internal sealed class MovePlanner
     {
         var after = _levels.ConvertAll(l => l.ToArray());
         Apply(after, turns);
-        return after.Select((levels, c) => levels.Max(l => Math.Abs(l - levels.Average())) / _limits[c]).Max();
+        return after.Select((levels, c) => Math.Max(levels.Max(l => Math.Abs(l - levels.Average())) / _limits[c], BanksApart(levels) / _bankLimits[c])).Max();
     }
 
     private List<(Adjuster, double)> Quantised(IEnumerable<(Adjuster Adjuster, double Turns)> turns) =>

@@ -8,6 +8,7 @@ public static class MoveWords
 {
     private static readonly string[] Eighths = ["", "one eighth", "a quarter", "three eighths", "half a turn", "five eighths", "three quarters", "seven eighths"];
     private static readonly string[] Signs = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
+    private const int FlatsATurn = 6;
     private static readonly string[] Numbers = ["no", "one", "two", "three", "four", "five"];
 
     /// <summary>How far, as a person turns it.</summary>
@@ -21,7 +22,7 @@ public static class MoveWords
         var (whole, rest) = (steps / adjuster.StepsATurn, steps % adjuster.StepsATurn);
         if (adjuster.StepsATurn != Eighths.Length)
         {
-            return rest == 0 && whole > 0 ? Whole(whole) : Flats(steps);
+            return rest == 0 && whole > 0 ? Whole(whole) : Flats(steps * FlatsATurn / (double)adjuster.StepsATurn);
         }
 
         return (whole, rest) switch
@@ -43,7 +44,9 @@ public static class MoveWords
         var steps = (int)Math.Round(Math.Abs(turns) * adjuster.StepsATurn);
         if (adjuster.StepsATurn != Signs.Length)
         {
-            return string.Create(CultureInfo.InvariantCulture, $"{steps} {(steps == 1 ? "flat" : "flats")}");
+            var flats = steps * FlatsATurn / (double)adjuster.StepsATurn;
+            var half = flats % 1 > 0 ? "½" : "";
+            return string.Create(CultureInfo.InvariantCulture, $"{(flats >= 1 ? Math.Floor(flats).ToString(CultureInfo.InvariantCulture) : "")}{half} {(flats > 1 ? "flats" : "flat")}");
         }
 
         var (whole, rest) = (steps / Signs.Length, steps % Signs.Length);
@@ -80,5 +83,16 @@ public static class MoveWords
 
     private static string Whole(int turns) => turns == 1 ? "1 turn" : string.Create(CultureInfo.InvariantCulture, $"{turns} turns");
 
-    private static string Flats(int steps) => $"{(steps < Numbers.Length ? Numbers[steps] : steps.ToString(CultureInfo.InvariantCulture))} {(steps == 1 ? "flat" : "flats")}";
+    private static string Flats(double flats)
+    {
+        var (whole, half) = ((int)flats, flats % 1 > 0);
+        var count = whole < Numbers.Length ? Numbers[whole] : whole.ToString(CultureInfo.InvariantCulture);
+        return (whole, half) switch
+        {
+            (0, true) => "half a flat",
+            (1, false) => "one flat",
+            (_, true) => $"{count} and a half flats",
+            _ => $"{count} flats",
+        };
+    }
 }

@@ -57,7 +57,7 @@ internal static class RoundAccounts
     }
 
     private static bool BanksWithin(BalanceLimits limits, BalanceRound round, List<double> banks) =>
-        banks.Count < 2 || banks.Max(m => Math.Abs(m - banks.Average())) <= limits.BankOffMean(round.IsIdle, banks.Average());
+        banks.Count < 2 || banks.Max() - banks.Min() <= limits.BanksApart(round.IsIdle, banks.Average());
 
     private static List<double> Banks(BalanceBook book, Dictionary<int, CorrectedReading> corrected) =>
         [.. book.Plan.Barrels.Where(b => corrected.ContainsKey(b.Number)).GroupBy(b => b.Bank).OrderBy(g => g.Key).Select(g => g.Average(b => corrected[b.Number].Air))];

@@ -39,9 +39,9 @@ internal static class RoundFaults
             return Line($"Barrel {impossible.Barrel}: {impossible.Air} kg/h is no airflow of a barrel. Read it again.");
         }
 
-        if (round.Again is { Air: { } again } && round.Readings.FirstOrDefault(r => r.Air is not null) is { Air: { } first } begun && Math.Abs(again - first) > book.Limits.Drift(round.IsIdle, first) + 1e-9)
+        if (round.Again is { Air: { } again } && round.Readings.FirstOrDefault(r => r.Air is not null) is { Air: { } first } begun && Math.Abs(again - first) > book.Limits.Drift(first) + 1e-9)
         {
-            return Line($"Barrel {begun.Barrel} moved by {Math.Abs(again - first):0.00} kg/h while the round was read, more than {book.Limits.Drift(round.IsIdle, first):0.00}. Let the engine settle and read all again.");
+            return Line($"Barrel {begun.Barrel} moved by {Math.Abs(again - first):0.00} kg/h while the round was read, more than {book.Limits.Drift(first):0.00}. Let the engine settle and read all again.");
         }
 
         return "";

@@ -25,7 +25,7 @@ public sealed record Adjuster
     /// <summary>Word for the way of a negative turn.</summary>
     public required string Less { get; init; }
 
-    /// <summary>Smallest steps a person turns by, to one turn: 8 for a slotted screw (eighths), 6 for a nut or rod (flats).</summary>
+    /// <summary>Smallest steps a person turns by, to one turn: 8 for a slotted screw (eighths), 6 for a nut (flats), 12 for a rod (half flats).</summary>
     public required int StepsATurn { get; init; }
 
     /// <summary>From one end to the other, turns.</summary>

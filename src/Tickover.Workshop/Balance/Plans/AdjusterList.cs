@@ -7,6 +7,7 @@ internal static class AdjusterList
 {
     private const int Eighths = 8;
     private const int Flats = 6;
+    private const int HalfFlats = 12;
     private const double StopTravel = 4;
     private const double MixtureTravel = 6;
     private const double BypassTravel = 3;
@@ -67,11 +68,11 @@ internal static class AdjusterList
         let chain = plan.Carburettors.Where(c => c.Bank == bank).ToList()
         from place in Enumerable.Range(1, Math.Max(chain.Count - 1, 0))
         select Make(
-            Invariant($"rod:{chain[place].Number}"), AdjusterKind.LinkRod, $"Between {Lower(chain[place - 1].Words)} and {Lower(chain[place].Words)}", "rod", [.. chain.Skip(place).SelectMany(c => c.Barrels)], ("longer", "shorter"), Flats, RodTravel);
+            Invariant($"rod:{chain[place].Number}"), AdjusterKind.LinkRod, $"Between {Lower(chain[place - 1].Words)} and {Lower(chain[place].Words)}", "rod", [.. chain.Skip(place).SelectMany(c => c.Barrels)], ("longer", "shorter"), HalfFlats, RodTravel);
 
     private static IEnumerable<Adjuster> BankRod(EnginePlan plan) => plan.Banks < 2
         ? []
-        : [Make("bankrod", AdjusterKind.BankRod, "Between the banks", "rod", [.. plan.Barrels.Where(b => b.Bank == plan.Banks).Select(b => b.Number)], ("longer", "shorter"), Flats, RodTravel)];
+        : [Make("bankrod", AdjusterKind.BankRod, "Between the banks", "rod", [.. plan.Barrels.Where(b => b.Bank == plan.Banks).Select(b => b.Number)], ("longer", "shorter"), HalfFlats, RodTravel)];
 
     // beyond the reference each coupling carries what lies further out
     private static Adjuster Coupling(EnginePlan plan, PlanCarburettor carburettor)
