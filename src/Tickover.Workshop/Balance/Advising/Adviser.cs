@@ -5,6 +5,8 @@ namespace Tickover.Workshop.Balance.Advising;
 /// <summary>Decides the next thing to do: barrel, carburettor, bank, banks, off idle, and again where it moved (reference, 2.6 to 2.10).</summary>
 internal sealed class Adviser
 {
+    private const double WorthALook = 0.02;
+    private const double CertainlyWithin = 0.65;
     private const double NearTheLimit = 1.35;
     private const double SureEnough = 0.6;
     private const double SureEnoughToStrip = 0.75;
@@ -113,8 +115,12 @@ internal sealed class Adviser
         return WasOff() && Looked(idle.Turns[0].Adjuster) is not { } ? AdviceWords.Look(idle.Turns[0].Adjuster)
             : WasOff() && Looked(idle.Turns[0].Adjuster) is { Gap: > 0.02 } held ? _words.ShortenRod(idle.Turns[0].Adjuster, held.Gap)
             : WasOff() ? null
-            : AdviceWords.TakeRodsOff(idle);
+            : SuspectedStop() ?? AdviceWords.TakeRodsOff(idle);
     }
+
+    // before the rods come off, whatever stop may not touch is looked at
+    private NextMove? SuspectedStop() => _causes.Where(c => c.Fault.Fault == BalanceFault.StopNotTouching && c.Probability > WorthALook)
+        .Select(c => _book.Plan.Find(FormattableString.Invariant($"stop:{c.Fault.Place}"))).FirstOrDefault(s => s is not null && Looked(s) is null) is { } stop ? AdviceWords.Look(stop) : null;
 
     private bool WasOff() => _book.Steps.Any(s => s is RodsTakenOff);
 
@@ -172,12 +178,12 @@ internal sealed class Adviser
         }
 
         var plan = Plan([.. _model.Held]);
-        return plan.Turns.Count > 0 ? HeldSpeeds.Select(h => ReadTwice(plan, h)).FirstOrDefault(r => r is not null) ?? _words.Turn(_model.Held.First(), plan) : null;
+        return HeldSpeeds.Select(h => ReadTwice(plan, h)).FirstOrDefault(r => r is not null) ?? (plan.Turns.Count > 0 ? _words.Turn(_model.Held.First(), plan) : null);
     }
 
     // so near the limit that one reading cannot tell: another costs less than a turn that was not needed
     private NextMove? ReadTwice(MovePlan plan, double? heldRpm) =>
-        plan.WorstNow < NearTheLimit && _fresh.Proofs(InfluenceModel.Key(heldRpm)) == 1 ? _words.ReadTwice(heldRpm) : null;
+        plan.WorstNow is > CertainlyWithin and < NearTheLimit && _fresh.Proofs(InfluenceModel.Key(heldRpm)) == 1 ? _words.ReadTwice(heldRpm) : null;
 
     private NextMove? Proof()
     {

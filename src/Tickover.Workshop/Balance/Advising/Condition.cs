@@ -39,6 +39,9 @@ internal sealed class Condition
     /// <summary>A row for each barrel.</summary>
     public IReadOnlyList<InfluenceRow> Rows { get; }
 
+    /// <summary>Engine speed when it was last read, rpm; null where it was not noted.</summary>
+    public double? Rpm { get; set; }
+
     /// <summary>Mean of the levels, kg/h.</summary>
     public double Mean => Rows.Average(r => r.Level);
 

@@ -18,17 +18,18 @@ internal static class FaultEntries
     public static IReadOnlyList<FaultEntry> Of(BalanceBook book, MeterSettings meter)
     {
         var since = book.Steps.Select((s, i) => s is CheckedFor { Found: true } ? i + 1 : 0).DefaultIfEmpty(0).Max();
-        var turned = book.Steps.Skip(since).TakeWhile(s => s is not (Turned or RodsTakenOff)).Count();
-        var rounds = book.Steps.Skip(since).Take(turned).Select((step, at) => (step, at)).Where(s => s.step is RoundRead { Round: var r } && RoundFaults.Void(r, book).Length == 0)
-            .Select(s => (((RoundRead)s.step).Round, s.at)).ToList();
+        var all = book.Steps.Select((step, at) => (step, at)).Skip(since).Where(s => s.step is RoundRead { Round: var r } && RoundFaults.Void(r, book).Length == 0)
+            .Select(s => (((RoundRead)s.step).Round, At: s.at)).ToList();
+        var turned = since + book.Steps.Skip(since).TakeWhile(s => s is not (Turned or RodsTakenOff)).Count();
+        var rounds = all.Where(r => r.At < turned).ToList();
         var entries = new List<FaultEntry>();
         foreach (var condition in rounds.GroupBy(r => InfluenceModel.Key(r.Round.HeldRpm)).OrderBy(g => g.Key))
         {
-            var whole = condition.Where(r => r.Round.Readings.Where(x => x.Air is not null).Select(x => x.Barrel).Distinct().Count() == book.Plan.Barrels.Count).ToList();
+            var whole = condition.Where(r => Whole(r.Round, book)).ToList();
             if (whole.Count > 0)
             {
                 Air(entries, condition.Key, RoundCorrection.Of(whole[^1].Round, meter));
-                Repeat(entries, condition.Key, book, since, whole, meter);
+                Repeat(entries, condition.Key, book, [.. all.Where(r => InfluenceModel.Key(r.Round.HeldRpm) == condition.Key && Whole(r.Round, book))], meter);
             }
 
             foreach (var (kind, value, deviation) in Others)
@@ -44,6 +45,8 @@ internal static class FaultEntries
         return entries;
     }
 
+    private static bool Whole(BalanceRound round, BalanceBook book) => round.Readings.Where(x => x.Air is not null).Select(x => x.Barrel).Distinct().Count() == book.Plan.Barrels.Count;
+
     private static void Air(List<FaultEntry> entries, int condition, IReadOnlyList<CorrectedReading> read)
     {
         var mean = read.Average(r => r.Air);
@@ -51,11 +54,11 @@ internal static class FaultEntries
     }
 
     // two whole rounds with nothing moved between them
-    private static void Repeat(List<FaultEntry> entries, int condition, BalanceBook book, int since, List<(BalanceRound Round, int At)> whole, MeterSettings meter)
+    private static void Repeat(List<FaultEntry> entries, int condition, BalanceBook book, List<(BalanceRound Round, int At)> whole, MeterSettings meter)
     {
         for (var i = 1; i < whole.Count; i++)
         {
-            if (book.Steps.Skip(since + whole[i - 1].At + 1).Take(whole[i].At - whole[i - 1].At - 1).Any(s => s is not (RoundRead or LookedAt)))
+            if (book.Steps.Skip(whole[i - 1].At + 1).Take(whole[i].At - whole[i - 1].At - 1).Any(s => s is not (RoundRead or LookedAt)))
             {
                 continue;
             }

@@ -8,6 +8,8 @@ namespace Tickover.Workshop.Balance.Advising;
 internal sealed class FaultFinder
 {
     private const double EachFault = 0.05;                  // chance of a kind of fault on a car that comes in; assumed, shared over its places
+    private const double RodLever = 55;                     // mm; common practice
+    private const double OrdinaryRod = 0.45;                // degrees a rod may be off without anybody having blundered (assumed)
     private const int Pairs = 14;                           // singles whose pairs are weighed
     private const double Least = 0.005;
     private const int Most = 5;
@@ -104,19 +106,28 @@ internal sealed class FaultFinder
         }
     }
 
+    // what was seen with the eye outweighs what readings hint at
     private void Looks(Dictionary<FaultPlace, double> chances)
     {
-        foreach (var look in _book.Steps.OfType<LookedAt>().Where(l => l.What.StartsWith("stop:", StringComparison.Ordinal)).GroupBy(l => l.What, StringComparer.OrdinalIgnoreCase).Select(g => g.Last()))
+        foreach (var look in _book.Steps.OfType<LookedAt>().GroupBy(l => l.What, StringComparer.OrdinalIgnoreCase).Select(g => g.First()))
         {
-            var fault = new FaultPlace(BalanceFault.StopNotTouching, int.Parse(look.What.AsSpan(5), System.Globalization.CultureInfo.InvariantCulture));
-            if (look.Gap > 0.02)
+            if (_book.Plan.Find(look.What) is not { } seen)
             {
-                chances[fault] = Math.Max(0.9, chances.GetValueOrDefault(fault));
+                continue;
+            }
+
+            var carburettor = _book.Plan.Barrels[seen.Barrels[0] - 1].Carburettor;
+            if (seen.Kind == AdjusterKind.StopScrew)
+            {
+                Seen(chances, new FaultPlace(BalanceFault.StopNotTouching, carburettor), (look.Gap - 0.13) / 0.03);
             }
             else
             {
-                chances.Remove(fault);
+                var degrees = Math.Abs(look.Gap) / RodLever * 180 / Math.PI;
+                Seen(chances, new FaultPlace(look.Gap > 0 ? BalanceFault.StopNotTouching : BalanceFault.RodLength, carburettor), (degrees - OrdinaryRod) / 0.08);
             }
         }
     }
+
+    private static void Seen(Dictionary<FaultPlace, double> chances, FaultPlace fault, double odds) => chances[fault] = 0.95 / (1 + Math.Exp(-odds));
 }

@@ -48,7 +48,7 @@ internal sealed class FaultShapes
             yield return (Shape(e => !e.IsRepeat && (e.Kind, e.Condition) == block.Key ? 1 : 0), Math.Max(1, 0.3 * Math.Abs(block.First().Mean)));
         }
 
-        foreach (var shape in _plan.Carburettors.SelectMany(Screws).Concat(_plan.Barrels.SelectMany(Barrel)))
+        foreach (var shape in _plan.Carburettors.SelectMany(Screws).Concat(_plan.Barrels.SelectMany(Barrel)).Concat(Rods().Select(r => (Plate(r.Barrels, idle: false, held: true), 0.33))))
         {
             yield return shape;
         }
@@ -60,7 +60,7 @@ internal sealed class FaultShapes
         yield return (Plate(carburettor.Barrels, idle: true, held: train), 0.35);
         if (!train)
         {
-            yield return (Plate(carburettor.Barrels, idle: false, held: true), 0.30);
+            yield return (Plate(carburettor.Barrels, idle: false, held: true), 0.05);
         }
 
         yield return (Lever(carburettor.Barrels), 0.01);
@@ -83,10 +83,15 @@ internal sealed class FaultShapes
             yield return (new(BalanceFault.MeterSeal, mine), One(Shape(e => e is { Kind: ReadKinds.Air, IsRepeat: false } && e.Barrel == mine ? -e.Mean : 0), 0.16, 0.06));
             yield return (new(BalanceFault.LeakBelowPlate, mine), One(Shape(e => Leak(e, mine)), 0.5, 0.2));
             yield return (new(BalanceFault.WeakCylinder, mine), One(Shape(e => e.Kind == ReadKinds.Vacuum && e.Barrel == mine ? -e.Mean : 0), 0.15, 0.06));
+            if (_plan.Carburettors[barrel.Carburettor - 1] is { Barrels.Count: > 1 } of && of.Barrels[^1] == mine)
+            {
+                // the barrel far from the lever always hangs back
+                yield return (new(BalanceFault.TwistedSpindle, mine), One(Plate([mine], idle: true, held: true), -0.62, 0.22));
+            }
+
             foreach (var way in (int[])[-1, 1])
             {
-                yield return (new(BalanceFault.TwistedSpindle, mine), One(Plate([mine], idle: true, held: true), 0.6 * way, 0.22));
-                yield return (new(BalanceFault.PlateSeating, mine), One(Offset(mine), 0.9 * way, 0.3));
+                yield return (new(BalanceFault.PlateSeating, mine), One(Offset(mine), 0.85 * way, 0.25));
             }
         }
     }
@@ -102,22 +107,28 @@ internal sealed class FaultShapes
                 yield return (new(BalanceFault.WornSpindle, mine), new FaultPattern([.. scattered.Select(i => Unit(i))], 0, 0.45));
             }
 
-            if (_plan.Layout == PlanLayout.TwoBanks)
-            {
-                yield return (new(BalanceFault.StopNotTouching, mine), One(Plate(carburettor.Barrels, idle: true, held: true), 0.55, 0.22));
-            }
-
             foreach (var way in _fastest > 0 ? (int[])[-1, 1] : [])
             {
-                if (_plan.Layout is PlanLayout.TwoBanks or PlanLayout.ConstantDepression)
-                {
-                    yield return (new(BalanceFault.RodLength, mine), One(Plate(carburettor.Barrels, idle: false, held: true), 0.65 * way, 0.2));
-                }
-
                 yield return (new(BalanceFault.LeverAngle, mine), One(Lever(carburettor.Barrels), 0.08 * way, 0.03));
             }
         }
+
+        foreach (var (place, barrels) in Rods())
+        {
+            // too long holds plates off their stop; too short lags as soon as the linkage moves
+            yield return (new(BalanceFault.StopNotTouching, place), One(Plate(barrels, idle: true, held: true), 0.6, 0.2));
+            if (_fastest > 0)
+            {
+                yield return (new(BalanceFault.RodLength, place), One(Plate(barrels, idle: false, held: true), -0.62, 0.2));
+            }
+        }
     }
+
+    // a rod moves its carburettor and what hangs on it; the one between the banks goes by the first carburettor of the second
+    private IEnumerable<(int Carburettor, IReadOnlyList<int> Barrels)> Rods() =>
+        from rod in _plan.Adjusters
+        where rod.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod || (rod.Kind == AdjusterKind.CouplingScrew && _plan.Layout == PlanLayout.ConstantDepression)
+        select (_plan.Barrels[rod.Barrels[0] - 1].Carburettor, rod.Barrels);
 
     private IEnumerable<(FaultPlace, FaultPattern)> PerBank()
     {

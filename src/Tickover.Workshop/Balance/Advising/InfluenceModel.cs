@@ -149,6 +149,7 @@ internal sealed class InfluenceModel
             }
         }
 
+        condition.Rpm = Speed(round) ?? condition.Rpm;
         _lastRounds[key] = round;
     }
 

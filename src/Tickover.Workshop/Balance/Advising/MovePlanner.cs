@@ -16,6 +16,8 @@ internal sealed class MovePlanner
     private const double DoubtAfter = 0.2;                  // of the worst deviation foreseen
     private const double WorthATurn = 0.12;                 // limits by which the worst barrel must come nearer
     private const double MoreTurns = 2;
+    private const double SpeedCosts = 6;                    // turns for the whole of the idle speed
+    private const double SpeedLeave = 0.10;                 // part of the idle speed that is left to the end
     private const double LeftOutside = 6;                  // turns: more than any car needs
     private const double NoBypassBelow = 0.3;               // half the difference of a carburettor's barrels, in limits
     private const double MostSubsets = 1 << 12;
@@ -54,7 +56,7 @@ internal sealed class MovePlanner
     public MovePlan Make()
     {
         var now = Worst([]);
-        var best = new MovePlan([], now, now);
+        var best = new MovePlan([], now, SpeedOff([]), now);
         var choices = BypassChoices();
         foreach (var subset in Subsets().OrderBy(s => s.Count))
         {
@@ -62,7 +64,7 @@ internal sealed class MovePlanner
             foreach (var bypasses in choices)
             {
                 var turns = Quantised([.. bypasses, .. solve(bypasses)]);
-                var plan = new MovePlan(turns, Worst(turns), now);
+                var plan = new MovePlan(turns, Worst(turns), SpeedOff(turns), now);
                 best = plan.Worst < now - WorthATurn && Cost(plan) < Cost(best) - 1e-9 ? plan : best;
             }
         }
@@ -75,7 +77,7 @@ internal sealed class MovePlanner
     // turns; those it may still need where it is foreseen to fail; and a price on leaving anything outside
     private static double Cost(MovePlan plan) => plan.Turns.Count == 0
         ? LeftOutside * Normal.CDF(0, 1, (plan.Worst - Enough) / DoubtNow)
-        : plan.Turns.Count + (MoreTurns * Normal.CDF(0, 1, (plan.Worst - Enough) / DoubtAfter)) + (LeftOutside * Math.Max(0, plan.Worst - 1)) + (0.05 * plan.Worst);
+        : plan.Turns.Count + (MoreTurns * Normal.CDF(0, 1, (plan.Worst - Enough) / DoubtAfter)) + (LeftOutside * Math.Max(0, plan.Worst - 1)) + (0.05 * plan.Worst) + (SpeedCosts * Math.Max(0, plan.SpeedOff - SpeedLeave));
 
     private IEnumerable<List<Adjuster>> Subsets()
     {
@@ -147,6 +149,19 @@ internal sealed class MovePlanner
                 yield return (_banks[0].Average(b => levels[c][b]) - _banks[1].Average(b => levels[c][b])) / _bankLimits[c];
             }
         }
+    }
+
+    // near idle, speed goes as the air that all barrels pass together
+    private double SpeedOff(IReadOnlyList<(Adjuster, double)> turns)
+    {
+        if (_conditions is not [{ IsIdle: true, Rpm: { } rpm }] || rpm <= 0)
+        {
+            return 0;
+        }
+
+        var after = _levels.ConvertAll(l => l.ToArray());
+        Apply(after, turns);
+        return Math.Abs((after[0].Average() / _levels[0].Average() * rpm / _plan.IdleRpm) - 1);
     }
 
     private double BanksApart(double[] levels)
