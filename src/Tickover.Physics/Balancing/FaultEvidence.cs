@@ -13,13 +13,22 @@ public sealed class FaultEvidence
 
     /// <summary>Begins with the readings and how they scatter with no fault at all.</summary>
     /// <param name="readings">The readings, less what is expected of all.</param>
-    /// <param name="ordinary">Their covariance by noise and misadjustment; positive definite.</param>
-    public FaultEvidence(IReadOnlyList<double> readings, Matrix<double> ordinary)
+    /// <param name="noise">Variances of the readings; above zero, as many.</param>
+    /// <param name="misadjustment">What ordinary misadjustment does: shapes with their standard deviations.</param>
+    public FaultEvidence(IReadOnlyList<double> readings, IReadOnlyList<double> noise, IEnumerable<(double[] Shape, double Deviation)> misadjustment)
     {
         ArgumentNullException.ThrowIfNull(readings);
-        ArgumentNullException.ThrowIfNull(ordinary);
+        ArgumentNullException.ThrowIfNull(noise);
+        ArgumentNullException.ThrowIfNull(misadjustment);
         _readings = Vector<double>.Build.DenseOfEnumerable(readings);
-        _ordinary = ordinary.Cholesky();
+        var covariance = Matrix<double>.Build.DenseOfDiagonalArray([.. noise]);
+        foreach (var (shape, deviation) in misadjustment)
+        {
+            var column = Vector<double>.Build.Dense(shape);
+            covariance += deviation * deviation * column.OuterProduct(column);
+        }
+
+        _ordinary = covariance.Cholesky();
     }
 
     /// <summary>Natural logarithm of the readings' density under some faults, less a constant of the readings.</summary>

@@ -38,4 +38,13 @@ public static class InfluenceTurns
         var turns = normal.Svd().Solve(-right); // (3)
         return ([.. turns], g.ConditionNumber());
     }
+
+    /// <summary>The pseudo-inverse: turns it gives are the least-squares ones, and the smallest where several are.</summary>
+    /// <param name="influence">Change of each residual (rows) a turn of each adjuster (columns).</param>
+    /// <returns>Rows by adjuster, columns by residual.</returns>
+    public static double[,] Inverse(double[,] influence)
+    {
+        ArgumentNullException.ThrowIfNull(influence);
+        return Matrix<double>.Build.DenseOfArray(influence).PseudoInverse().ToArray();
+    }
 }

@@ -15,5 +15,9 @@ public sealed record BalanceBook
     public MeterSettings Meter { get; init; } = new();
 
     /// <summary>The limits worked to.</summary>
-    public BalanceLimits Limits { get; init; } = new();
+    public BalanceLimits Limits
+    {
+        get => field ?? BalanceLimits.For(Plan);
+        init;
+    }
 }

@@ -30,6 +30,15 @@ public sealed record BalanceLimits
     /// <summary>Where the limits come from.</summary>
     public string Origin { get; init; } = Visits.Measures.Catalogue.Origins.Practice;
 
+    /// <summary>The limits for an engine.</summary>
+    /// <param name="plan">The engine.</param>
+    /// <returns>The trade's; on a motorcycle half a kg/h would be a quarter of the air, so that only the part counts.</returns>
+    public static BalanceLimits For(Plans.EnginePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.Layout == Plans.PlanLayout.MotorcycleFour ? new BalanceLimits { IdleKilogramsPerHour = 0, IdleDrift = 0.15 } : new BalanceLimits();
+    }
+
     /// <summary>The limit off the mean.</summary>
     /// <param name="idle">Whether at idle.</param>
     /// <param name="mean">Mean of the barrels, kg/h.</param>

@@ -8,13 +8,16 @@ public sealed class FaultEvidenceTests
 {
     private static readonly double[] Readings = [0.9, -0.3, 0.4, 1.7, -0.6];
 
+    private static readonly double[] Noise = [0.1, 0.2, 0.1, 0.3, 0.1];
+    private static readonly double[] All = [1, 1, 1, 1, 1];
+
     [Fact]
     public void Logarithm_equals_the_whole_normal_density()
     {
         var ordinary = Ordinary();
         var (a, b) = (new FaultPattern([[1, 0, 0, 2, 0]], 0.5, 0.4), new FaultPattern([[0, 1, 0, 0, 0], [0, 0, 0, 0, 1]], 0, 0.8));
 
-        var quick = new FaultEvidence(Readings, ordinary);
+        var quick = new FaultEvidence(Readings, Noise, [(All, Math.Sqrt(0.5))]);
 
         Assert.Equal(Whole(ordinary, []), quick.Log([]), 9);
         Assert.Equal(Whole(ordinary, [a]), quick.Log([a]), 9);
@@ -24,7 +27,7 @@ public sealed class FaultEvidenceTests
     [Fact]
     public void Fault_that_made_the_readings_wins()
     {
-        var evidence = new FaultEvidence([0.1, -0.1, 2.1, 0, -0.1], Matrix<double>.Build.DenseDiagonal(5, 0.04));
+        var evidence = new FaultEvidence([0.1, -0.1, 2.1, 0, -0.1], [0.04, 0.04, 0.04, 0.04, 0.04], []);
 
         Assert.True(evidence.Log([One(2)]) > evidence.Log([One(3)]) + 10);
         Assert.True(evidence.Log([One(2)]) > evidence.Log([]) + 10);
@@ -34,8 +37,8 @@ public sealed class FaultEvidenceTests
 
     private static Matrix<double> Ordinary()
     {
-        var all = Vector<double>.Build.Dense(5, 1);
-        return Matrix<double>.Build.DenseOfDiagonalArray([0.1, 0.2, 0.1, 0.3, 0.1]) + (0.5 * all.OuterProduct(all));
+        var all = Vector<double>.Build.Dense(All);
+        return Matrix<double>.Build.DenseOfDiagonalArray(Noise) + (0.5 * all.OuterProduct(all));
     }
 
     private static double Whole(Matrix<double> ordinary, IReadOnlyList<FaultPattern> faults)

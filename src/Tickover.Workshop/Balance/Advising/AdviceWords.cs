@@ -71,24 +71,24 @@ internal sealed class AdviceWords
     /// <summary>Rods come off before carburettors are levelled.</summary>
     /// <param name="plan">What is to be turned then.</param>
     /// <returns>The move.</returns>
-    public static NextMove TakeRodsOff(MovePlan plan) => new()
+    public NextMove TakeRodsOff(MovePlan plan) => new()
     {
         Kind = NextKind.RodsOff,
         Who = "Engine off",
-        What = "Take the rods off",
-        Why = "Carburettors stand apart at idle. With the rods on, one may hold another's plates off its stop and its screw then does nothing.",
+        What = Plan.Layout == PlanLayout.ConstantDepression ? "Slacken the clamp between the spindles" : "Take the rods off",
+        Why = Plan.Layout == PlanLayout.ConstantDepression ? "Each carburettor is set on its own stop; clamped, one carries the other." : "Carburettors stand apart at idle. With the rods on, one may hold another's plates off its stop and its screw then does nothing.",
         MovesForeseen = plan.Turns.Count,
     };
 
     /// <summary>A rod to offer to its ball.</summary>
     /// <param name="rod">The rod.</param>
     /// <returns>The move.</returns>
-    public static NextMove Offer(Adjuster rod) => new()
+    public NextMove Offer(Adjuster rod) => new()
     {
         Kind = NextKind.OfferRod,
         Who = rod.Where,
-        What = "Offer the rod to its ball",
-        Why = "Plates shut on their stops, it must drop on without moving one. Key in by how many mm it is too long (+) or too short (−).",
+        What = Plan.Layout == PlanLayout.ConstantDepression ? "Look how the fork stands to its pin" : "Offer the rod to its ball",
+        Why = Plan.Layout == PlanLayout.ConstantDepression ? "Both plates on their stops: key in by how many mm the second would be held open (+) or left behind (−)." : "Plates shut on their stops, it must drop on without moving one. Key in by how many mm it is too long (+) or too short (−).",
         Adjuster = rod,
     };
 
@@ -102,12 +102,12 @@ internal sealed class AdviceWords
 
     /// <summary>Rods back on.</summary>
     /// <returns>The move.</returns>
-    public static NextMove PutRodsBack() => new()
+    public NextMove PutRodsBack() => new()
     {
         Kind = NextKind.RodsOn,
         Who = "Engine off",
-        What = "Put the rods back on",
-        Why = "All of them drop on without moving a plate. Then read idle again: nothing may have changed.",
+        What = Plan.Layout == PlanLayout.ConstantDepression ? "Tighten the clamp, with the delay it is meant to have" : "Put the rods back on",
+        Why = Plan.Layout == PlanLayout.ConstantDepression ? "The pin at the edge of its hole, or some 0.15 mm at the fork. Then read idle again: nothing may have changed." : "All of them drop on without moving a plate. Then read idle again: nothing may have changed.",
     };
 
     /// <summary>A stop to look at.</summary>

@@ -6,18 +6,19 @@ namespace Tickover.Workshop.Balance.Advising;
 internal sealed class Adviser
 {
     private const double WorthALook = 0.02;
-    private const double CertainlyWithin = 0.65;
-    private const double NearTheLimit = 1.35;
+    private const double Certain = 2;                       // standard deviations from the limit
+    private const double Coarse = 0.22;                     // of the limit: what one reading is known to on a small barrel
     private const double SureEnough = 0.6;
     private const double SureEnoughToStrip = 0.75;
     private const double RodSlack = 0.22;                   // mm a rod may be off: within its play, and some 3 % of the air off idle
     private const double BankRodSlack = 0.12;               // mm: banks may differ by less than barrels
     private const double RodMillimetresATurn = 0.8;
+    private const double ClampMillimetresATurn = 1.3;       // at the fork, 25 mm out
 
-    private static readonly double[] HeldSpeeds = [1500, 2500];
     private static readonly BalanceFault[] Stripping = [BalanceFault.PlateSeating, BalanceFault.TwistedSpindle];
     private static readonly BalanceFault[] Turnable = [BalanceFault.RodLength, BalanceFault.StopNotTouching];
 
+    private readonly double[] _heldSpeeds;
     private readonly BalanceBook _book;
     private readonly InfluenceModel _model;
     private readonly Freshness _fresh;
@@ -31,6 +32,7 @@ internal sealed class Adviser
     public Adviser(BalanceBook book)
     {
         _book = book;
+        _heldSpeeds = HeldAt(book.Plan.Layout);
         _meter = Repeats.Learn(book);
         _model = new InfluenceModel(book, _meter);
         _fresh = new Freshness(book);
@@ -71,7 +73,7 @@ internal sealed class Adviser
             return null;
         }
 
-        var held = HeldSpeeds.Where(h => _fresh.Stale(InfluenceModel.Key(h)).Count > 0).Select(h => (double?)h).FirstOrDefault();
+        var held = _heldSpeeds.Where(h => _fresh.Stale(InfluenceModel.Key(h)).Count > 0).Select(h => (double?)h).FirstOrDefault();
         return held is { } rpm ? _words.Read(rpm, [], ReadKinds.Air) : null;
     }
 
@@ -96,9 +98,14 @@ internal sealed class Adviser
     private NextMove RodsOn()
     {
         var idle = Plan([_model.Idle!]);
+        if (ReadTwice(idle, null) is { } again)
+        {
+            return again;
+        }
+
         if (idle.Turns.Count > 0)
         {
-            return ReadTwice(idle, null) ?? Held(idle) ?? _words.Turn(_model.Idle!, idle);
+            return Held(idle) ?? _words.Turn(_model.Idle!, idle);
         }
 
         return OffIdle() ?? Proof() ?? _words.Done(_model.Idle!);
@@ -107,7 +114,7 @@ internal sealed class Adviser
     // carburettors on stops of their own are levelled with the rods off; a plate that a rod holds is shown by its stop
     private NextMove? Held(MovePlan idle)
     {
-        if (_book.Plan.Layout != PlanLayout.TwoBanks || idle.Turns.All(t => t.Adjuster.Kind != AdjusterKind.StopScrew))
+        if (!StandsApart || idle.Turns.All(t => t.Adjuster.Kind != AdjusterKind.StopScrew))
         {
             return null;
         }
@@ -115,12 +122,23 @@ internal sealed class Adviser
         return WasOff() && Looked(idle.Turns[0].Adjuster) is not { } ? AdviceWords.Look(idle.Turns[0].Adjuster)
             : WasOff() && Looked(idle.Turns[0].Adjuster) is { Gap: > 0.02 } held ? _words.ShortenRod(idle.Turns[0].Adjuster, held.Gap)
             : WasOff() ? null
-            : SuspectedStop() ?? AdviceWords.TakeRodsOff(idle);
+            : SuspectedStop() ?? _words.TakeRodsOff(idle);
     }
 
     // before the rods come off, whatever stop may not touch is looked at
     private NextMove? SuspectedStop() => _causes.Where(c => c.Fault.Fault == BalanceFault.StopNotTouching && c.Probability > WorthALook)
         .Select(c => _book.Plan.Find(FormattableString.Invariant($"stop:{c.Fault.Place}"))).FirstOrDefault(s => s is not null && Looked(s) is null) is { } stop ? AdviceWords.Look(stop) : null;
+
+    // each carburettor on a stop of its own, so that rods or clamp come off before they are levelled
+    private bool StandsApart => _book.Plan.Layout is PlanLayout.TwoBanks or PlanLayout.ConstantDepression;
+
+    // as the trade judges each layout: two off-idle speeds where rods open the plates, one where they are few or small
+    private static double[] HeldAt(PlanLayout layout) => layout switch
+    {
+        PlanLayout.ConstantDepression => [1500],
+        PlanLayout.MotorcycleFour => [3000],
+        _ => [1500, 2500],
+    };
 
     private bool WasOff() => _book.Steps.Any(s => s is RodsTakenOff);
 
@@ -135,23 +153,23 @@ internal sealed class Adviser
         var idle = Plan([_model.Idle!]);
         if (idle.Turns.Count > 0)
         {
-            return _words.Turn(_model.Idle!, idle);
+            return ReadTwice(idle, null) ?? _words.Turn(_model.Idle!, idle);
         }
 
-        return RodsByOffering() ?? AdviceWords.PutRodsBack();
+        return RodsByOffering() ?? _words.PutRodsBack();
     }
 
     private NextMove? RodsByOffering()
     {
-        foreach (var rod in _book.Plan.Adjusters.Where(a => a.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod))
+        foreach (var rod in _book.Plan.Adjusters.Where(IsRod))
         {
             if (Offered(rod) is not { } gap)
             {
-                return AdviceWords.Offer(rod);
+                return _words.Offer(rod);
             }
 
-            var turns = Math.Round(-gap / RodMillimetresATurn * rod.StepsATurn) / rod.StepsATurn;
-            if (Math.Abs(gap) > (rod.Kind == AdjusterKind.BankRod ? BankRodSlack : RodSlack) && turns != 0 && !TurnedSinceOffered(rod))
+            var turns = Math.Round(-gap / (rod.Kind == AdjusterKind.CouplingScrew ? ClampMillimetresATurn : RodMillimetresATurn) * rod.StepsATurn) / rod.StepsATurn;
+            if (Math.Abs(gap) > (rod.Kind == AdjusterKind.LinkRod ? RodSlack : BankRodSlack) && turns != 0 && !TurnedSinceOffered(rod))
             {
                 return AdviceWords.TurnRod(rod, turns, gap);
             }
@@ -159,6 +177,8 @@ internal sealed class Adviser
 
         return null;
     }
+
+    private bool IsRod(Adjuster adjuster) => adjuster.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod || (adjuster.Kind == AdjusterKind.CouplingScrew && _book.Plan.Layout == PlanLayout.ConstantDepression);
 
     private double? Offered(Adjuster rod) => SinceOff().OfType<LookedAt>().LastOrDefault(l => string.Equals(l.What, rod.Key, StringComparison.OrdinalIgnoreCase))?.Gap;
 
@@ -169,7 +189,7 @@ internal sealed class Adviser
 
     private NextMove? OffIdle()
     {
-        foreach (var rpm in HeldSpeeds)
+        foreach (var rpm in _heldSpeeds)
         {
             if (_fresh.Stale(InfluenceModel.Key(rpm)).Count > 0)
             {
@@ -178,16 +198,16 @@ internal sealed class Adviser
         }
 
         var plan = Plan([.. _model.Held]);
-        return HeldSpeeds.Select(h => ReadTwice(plan, h)).FirstOrDefault(r => r is not null) ?? (plan.Turns.Count > 0 ? _words.Turn(_model.Held.First(), plan) : null);
+        return _heldSpeeds.Select(h => ReadTwice(plan, h)).FirstOrDefault(r => r is not null) ?? (plan.Turns.Count > 0 ? _words.Turn(_model.Held.First(), plan) : null);
     }
 
     // so near the limit that one reading cannot tell: another costs less than a turn that was not needed
     private NextMove? ReadTwice(MovePlan plan, double? heldRpm) =>
-        plan.WorstNow is > CertainlyWithin and < NearTheLimit && _fresh.Proofs(InfluenceModel.Key(heldRpm)) == 1 ? _words.ReadTwice(heldRpm) : null;
+        plan.WorstNow > 1 - (Certain * plan.Doubt) && plan.WorstNow < 1 + (Certain * plan.Doubt) && _fresh.Proofs(InfluenceModel.Key(heldRpm)) is > 0 and var read && read < (plan.Doubt > Coarse ? 3 : 2) ? _words.ReadTwice(heldRpm) : null;
 
     private NextMove? Proof()
     {
-        foreach (var rpm in (double?[])[null, .. HeldSpeeds.Select(h => (double?)h)])
+        foreach (var rpm in (double?[])[null, .. _heldSpeeds.Select(h => (double?)h)])
         {
             if (!_fresh.IsProved(InfluenceModel.Key(rpm)))
             {

@@ -1,4 +1,3 @@
-using MathNet.Numerics.LinearAlgebra;
 using Tickover.Physics.Balancing;
 using Tickover.Workshop.Balance.Plans;
 
@@ -51,7 +50,7 @@ internal sealed class FaultFinder
     private (Dictionary<FaultPlace, double> Chances, double None) Weigh()
     {
         var shapes = new FaultShapes(_book.Plan, _entries);
-        var evidence = new FaultEvidence([.. _entries.Select(e => e.Value)], Ordinary(shapes));
+        var evidence = new FaultEvidence([.. _entries.Select(e => e.Value)], [.. _entries.Select(e => Square(e.Deviation) + Square(shapes.Roughness(e)))], shapes.Ordinary());
         var ruledOut = _book.Steps.OfType<CheckedFor>().Select(c => c.Fault).ToHashSet();
         var all = shapes.All().Where(f => !ruledOut.Contains(f.Fault) && f.Pattern.Shapes.Any(s => s.Any(v => v != 0))).ToList();
         var kinds = all.GroupBy(f => f.Fault.Fault).ToDictionary(g => g.Key, g => g.Count());
@@ -80,17 +79,7 @@ internal sealed class FaultFinder
         return (chances, Math.Exp(ends[0].Log - top) / total);
     }
 
-    private Matrix<double> Ordinary(FaultShapes shapes)
-    {
-        var covariance = Matrix<double>.Build.DenseOfDiagonalArray([.. _entries.Select(e => (e.Deviation * e.Deviation) + (shapes.Roughness(e) * shapes.Roughness(e)))]);
-        foreach (var (shape, deviation) in shapes.Ordinary())
-        {
-            var column = Vector<double>.Build.Dense(shape);
-            covariance += deviation * deviation * column.OuterProduct(column);
-        }
-
-        return covariance;
-    }
+    private static double Square(double value) => value * value;
 
     // a screw that did nothing: seized, or, with the rods on, its plate held off the stop
     private IEnumerable<(FaultPlace Fault, double Chance)> Turns()

@@ -7,4 +7,5 @@ namespace Tickover.Workshop.Balance.Advising;
 /// <param name="Worst">Largest deviation expected afterwards, as a part of the limit.</param>
 /// <param name="SpeedOff">How far the idle speed is expected to be from where it belongs, as a part of it; zero where it is not known.</param>
 /// <param name="WorstNow">Largest deviation now, as a part of the limit.</param>
-internal sealed record MovePlan(IReadOnlyList<(Adjuster Adjuster, double Turns)> Turns, double Worst, double SpeedOff, double WorstNow);
+/// <param name="Doubt">What a barrel is known to now (one standard deviation), as a part of the limit.</param>
+internal sealed record MovePlan(IReadOnlyList<(Adjuster Adjuster, double Turns)> Turns, double Worst, double SpeedOff, double WorstNow, double Doubt);

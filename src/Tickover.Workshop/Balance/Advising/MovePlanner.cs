@@ -1,6 +1,6 @@
-using MathNet.Numerics.Distributions;
-using MathNet.Numerics.LinearAlgebra;
+using Tickover.Physics.Balancing;
 using Tickover.Workshop.Balance.Plans;
+using Tickover.Workshop.Calibration;
 
 namespace Tickover.Workshop.Balance.Advising;
 
@@ -56,7 +56,7 @@ internal sealed class MovePlanner
     public MovePlan Make()
     {
         var now = Worst([]);
-        var best = new MovePlan([], now, SpeedOff([]), now);
+        var best = new MovePlan([], now, SpeedOff([]), now, Doubt());
         var choices = BypassChoices();
         foreach (var subset in Subsets().OrderBy(s => s.Count))
         {
@@ -64,7 +64,7 @@ internal sealed class MovePlanner
             foreach (var bypasses in choices)
             {
                 var turns = Quantised([.. bypasses, .. solve(bypasses)]);
-                var plan = new MovePlan(turns, Worst(turns), SpeedOff(turns), now);
+                var plan = new MovePlan(turns, Worst(turns), SpeedOff(turns), now, best.Doubt);
                 best = plan.Worst < now - WorthATurn && Cost(plan) < Cost(best) - 1e-9 ? plan : best;
             }
         }
@@ -76,8 +76,8 @@ internal sealed class MovePlanner
 
     // turns; those it may still need where it is foreseen to fail; and a price on leaving anything outside
     private static double Cost(MovePlan plan) => plan.Turns.Count == 0
-        ? LeftOutside * Normal.CDF(0, 1, (plan.Worst - Enough) / DoubtNow)
-        : plan.Turns.Count + (MoreTurns * Normal.CDF(0, 1, (plan.Worst - Enough) / DoubtAfter)) + (LeftOutside * Math.Max(0, plan.Worst - 1)) + (0.05 * plan.Worst) + (SpeedCosts * Math.Max(0, plan.SpeedOff - SpeedLeave));
+        ? LeftOutside * Normal.Below((plan.Worst - Enough) / DoubtNow)
+        : plan.Turns.Count + (MoreTurns * Normal.Below((plan.Worst - Enough) / DoubtAfter)) + (LeftOutside * Math.Max(0, plan.Worst - 1)) + (0.05 * plan.Worst) + (SpeedCosts * Math.Max(0, plan.SpeedOff - SpeedLeave));
 
     private IEnumerable<List<Adjuster>> Subsets()
     {
@@ -116,14 +116,23 @@ internal sealed class MovePlanner
             return _ => [];
         }
 
-        var influence = Matrix<double>.Build.DenseOfColumns(subset.Select(a => Deviations([.. _conditions.Select(c => Effect(c, a))])));
-        var inverse = influence.PseudoInverse();
+        var columns = subset.ConvertAll(a => Deviations([.. _conditions.Select(c => Effect(c, a))]).ToArray());
+        var influence = new double[columns[0].Length, columns.Count];
+        for (var j = 0; j < columns.Count; j++)
+        {
+            for (var i = 0; i < columns[j].Length; i++)
+            {
+                influence[i, j] = columns[j][i];
+            }
+        }
+
+        var inverse = InfluenceTurns.Inverse(influence);
         return bypasses =>
         {
             var after = _levels.ConvertAll(l => l.ToArray());
             Apply(after, bypasses);
-            var turns = inverse * Vector<double>.Build.DenseOfEnumerable(Deviations(after));
-            return subset.Select((a, j) => (a, -turns[j]));
+            double[] residuals = [.. Deviations(after)];
+            return subset.Select((a, j) => (a, -residuals.Select((r, i) => inverse[j, i] * r).Sum()));
         };
     }
 
@@ -150,6 +159,9 @@ internal sealed class MovePlanner
             }
         }
     }
+
+    // what the levels are known to, in limits
+    private double Doubt() => _conditions.Select((c, i) => Math.Sqrt(c.Rows.Average(r => r.LevelVariance)) / _limits[i]).Max();
 
     // near idle, speed goes as the air that all barrels pass together
     private double SpeedOff(IReadOnlyList<(Adjuster, double)> turns)

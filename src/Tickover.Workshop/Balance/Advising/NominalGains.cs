@@ -10,11 +10,13 @@ internal sealed class NominalGains
     public const double Unsure = 0.35;
 
     private const double StopDegreesATurn = 1.76;       // 0.8 mm pitch on 26 mm of lever; common practice
+    private const double CouplingDegreesATurn = 1.3;    // finer threads, 0.5 to 0.8 mm, on the same lever; common practice
     private const double RodDegreesATurn = 0.83;        // 0.8 mm a turn on 55 mm levers; common practice
-    private const double ClampDegreesATurn = 30;        // a clamp turned by hand: degrees of spindle are an eighth's worth of it
+    private const double ClampDegreesATurn = 3;         // the fork of the clamp moved a millimetre or so; assumed
     private const double BypassIdle = 0.5;              // kg/h a turn at idle; common practice
     private const double BypassHeld = 0.4;              // the same at a held speed: less depression
     private const double SpeedCoupling = -0.04;         // more air elsewhere: a little more speed and depression, hardly more flow (assumed)
+    private const double SharedCoupling = -0.6;         // on one manifold what one gains the other partly gives back (assumed)
     private const double SecondsAnHour = 3600;
 
     private readonly EnginePlan _plan;
@@ -49,7 +51,7 @@ internal sealed class NominalGains
         AdjusterKind.StopScrew or AdjusterKind.MasterStop => _idle ? StopDegreesATurn * _perDegree : 0,
         AdjusterKind.BypassScrew => _idle ? BypassIdle : BypassHeld,
         AdjusterKind.CouplingScrew when _plan.Layout == PlanLayout.ConstantDepression => _idle ? 0 : ClampDegreesATurn * _perDegree,
-        AdjusterKind.CouplingScrew => StopDegreesATurn * _perDegree,
+        AdjusterKind.CouplingScrew => CouplingDegreesATurn * _perDegree,
         AdjusterKind.LinkRod or AdjusterKind.BankRod => _idle ? 0 : RodDegreesATurn * _perDegree,
         _ => 0,
     };
@@ -65,7 +67,8 @@ internal sealed class NominalGains
         var share = (double)adjuster.Barrels.Count / _plan.Barrels.Count;
 
         // a speed is held by the whole linkage: what one set gains all give back
-        var rest = _idle ? SpeedCoupling * share * own : -share * own;
+        var shared = _plan.Layout == PlanLayout.ConstantDepression ? SharedCoupling : SpeedCoupling;
+        var rest = _idle ? shared * share * own : -share * own;
         var mean = (mine ? own : 0) + rest;
         var deviation = mine ? Unsure * own : 0.5 * Math.Abs(rest);
         return (mean, Square(deviation) + Square(1e-3));
