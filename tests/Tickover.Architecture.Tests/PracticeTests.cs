@@ -25,7 +25,7 @@ public sealed class PracticeTests
             .ToList();
 
         Assert.NotEmpty(used);
-        Assert.Empty(used.Where(t => !Known.Contains(t.Namespace, StringComparer.Ordinal) || !Records.Contains(t.Name, StringComparer.Ordinal)));
+        Assert.DoesNotContain(used, t => !Known.Contains(t.Namespace, StringComparer.Ordinal) || !Records.Contains(t.Name, StringComparer.Ordinal));
     }
 
     [Fact]

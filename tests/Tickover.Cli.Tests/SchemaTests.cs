@@ -23,6 +23,7 @@ public sealed class SchemaTests
         { "gas", "tickover gas --co 2.52 --hc 345 --co2 13.0 --o2 0.63 --json" },
         { "gas", "tickover gas --co 1 --hc 100 --co2 1 --o2 20 --lambda 3 --rpm 900 --oil 80 --constants fuel --json" },
         { "gas-table", "tickover gas samples/gas-readings.csv --json" },
+        { "balance", "tickover balance samples/osprey.rounds.json --json" },
     };
 
     [Theory]

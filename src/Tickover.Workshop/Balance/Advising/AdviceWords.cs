@@ -128,8 +128,8 @@ internal sealed class AdviceWords
     /// <returns>The move.</returns>
     public NextMove ShortenRod(Adjuster stop, double gap)
     {
-        var rod = Plan.Adjusters.Where(a => a.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod && stop.Barrels.All(a.Barrels.Contains)).MinBy(a => a.Barrels.Count)
-            ?? Plan.Adjusters.First(a => a.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod);
+        var rods = Plan.Adjusters.Where(a => a.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod or AdjusterKind.CouplingScrew).ToList();
+        var rod = rods.Where(a => stop.Barrels.All(a.Barrels.Contains)).MinBy(a => a.Barrels.Count) ?? rods[0];
         var way = stop.Barrels.All(rod.Barrels.Contains) ? -1 : 1;
         var turns = way * Math.Max(1, Math.Round(gap * RodLever / StopLever / RodMillimetresATurn * rod.StepsATurn)) / rod.StepsATurn;
         return Turning(rod, turns, Line($"{stop.Where} stands {gap:0.0} mm off its stop: the rod holds it."), []);
