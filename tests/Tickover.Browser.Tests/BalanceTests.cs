@@ -47,7 +47,7 @@ public sealed class BalanceTests(Workshop workshop)
         await Expect(page.Locator("[data-pad-title]")).ToContainTextAsync("Round read");
         clock.Stop();
         await Expect(page.Locator("#tray")).ToContainTextAsync("kept here");
-        Assert.Equal("3.2", await page.Locator("[data-part='barrel:5'] text").First.TextContentAsync(), StringComparer.Ordinal);
+        Assert.Equal("3.2", await page.Locator("[data-part='barrel:5'] text").Nth(1).TextContentAsync(), StringComparer.Ordinal);
         await context.SetOfflineAsync(false);
         await Expect(page.Locator("#tray")).ToHaveTextAsync("All sent");
         await Expect(page.Locator("#next-move .what")).Not.ToContainTextAsync("Read barrel");

@@ -74,9 +74,11 @@ public static class EnginePicture
     private static PartMark RingPart(EngineView view, RingView ring)
     {
         var key = string.Create(CultureInfo.InvariantCulture, $"barrel:{ring.Barrel}");
-        var (percent, word) = RingDrawing.Words(ring with { IsNext = false });
-        var said = ring.Figure.Length == 0 ? "not read" : string.Join(", ", new[] { ring.Figure, percent, word }.Where(w => w.Length > 0));
-        return new PartMark(key, string.Create(CultureInfo.InvariantCulture, $"Barrel {ring.Barrel}, {said}"), view.PartAddress!(key), ring.IsNext);
+        var (percent, word) = RingDrawing.Words(ring);
+
+        // What is read aloud holds what is seen, word for word and in its order
+        var said = string.Join(" ", new[] { ring.Figure, percent, word }.Where(w => w.Length > 0));
+        return new PartMark(key, string.Create(CultureInfo.InvariantCulture, $"Barrel {ring.Barrel} {(said.Length > 0 ? said : "not read")}"), view.PartAddress!(key), ring.IsNext);
     }
 
     private static void Engine(IDrawing drawing, EngineGeometry at)

@@ -44,8 +44,9 @@ internal static class RingDrawing
 
         drawing.Line(Arcs.At(centre, reach * (Track.Inner - 0.02), 0), Arcs.At(centre, reach * (Track.Outer + 0.03), 0), Look.Line(Paint.Ink, Math.Max(2, reach * 0.06)));
         var size = Math.Max(SmallestFigure, reach * FigurePart);
-        drawing.Text(ring.Figure, centre with { Y = centre.Y + size * 0.35 }, new Lettering { Size = size, Bold = true, Paint = ring.IsHollow ? Paint.Ink2 : Paint.Ink });
+        // The number first: read aloud it is "Barrel 4 3.6 −11 % low", as the name says.
         drawing.Text(ring.Barrel.ToString(CultureInfo.InvariantCulture), centre with { Y = centre.Y + reach + 1 }, new Lettering { Bold = ring.IsNext, Paint = ring.IsNext ? Paint.Mark : Paint.Ink2 });
+        drawing.Text(ring.Figure, centre with { Y = centre.Y + size * 0.35 }, new Lettering { Size = size, Bold = true, Paint = ring.IsHollow ? Paint.Ink2 : Paint.Ink });
     }
 
     /// <summary>What is said beside or below a ring: the deviation, and a word where it is not plainly within.</summary>

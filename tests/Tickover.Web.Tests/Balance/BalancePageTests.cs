@@ -42,7 +42,7 @@ public sealed class BalancePageTests
         Assert.All(readings, r => Assert.Equal((900.0, Moment.AsFound), (r.EngineSpeedRpm, r.Moment)));
         var page = await app.PageAsync($"{rounds.Here}?read=idleAirflow");
         Assert.Contains("Mean 3.9", page.QuerySelector("#engine")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("Barrel 4, 3.3", page.QuerySelector("a[data-part='barrel:4']")!.GetAttribute("aria-label")!, StringComparison.Ordinal);
+        Assert.Contains("Barrel 4 3.3", page.QuerySelector("a[data-part='barrel:4']")!.GetAttribute("aria-label")!, StringComparison.Ordinal);
         Assert.Contains("As found", page.QuerySelector("#rounds")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("the wider of 0.5 kg/h and 10 %", page.QuerySelector("#working")!.TextContent, StringComparison.Ordinal);
     }

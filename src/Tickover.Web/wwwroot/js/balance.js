@@ -8,6 +8,7 @@ import { change } from "./store.js";
 import { changed, watch } from "./sender.js";
 import { figureIn } from "./plausible.js";
 import { compared, follow, leftOf } from "./round.js";
+import { field, marks, measure, ofMean } from "./round-show.js";
 
 /** A barrel whose sent reading is still not on the page after so many looks was undone meanwhile. */
 const mostLooks = 2;
@@ -56,11 +57,6 @@ function padForm() {
 
 function pad() {
   return document.getElementById("pad");
-}
-
-/** @param {HTMLFormElement} form @param {string} name @returns {HTMLInputElement} */
-function field(form, name) {
-  return /** @type {HTMLInputElement} */ (form.querySelector(`input[name="${name}"]`));
 }
 
 /** @param {HTMLFormElement} form */
@@ -156,11 +152,12 @@ function place(form) {
   const left = leftOf(now.sequence, now.read);
   const barrel = chosen ?? left[0] ?? null;
   const acted = [...entered.values()].some((e) => e.kind === "act");
-  pad()?.classList.toggle("waits", now.turn && chosen === null);
+  const waits = now.turn && chosen === null;
+  pad()?.classList.toggle("waits", waits);
   pad()?.classList.toggle("done", barrel === null);
   document.getElementById("next-move")?.classList.toggle("acted", acted);
-  title(barrel, now, left);
-  marks(barrel);
+  title(waits ? undefined : barrel, now, left);
+  marks(entered.values(), waits ? null : barrel);
   measure(form, now.measure);
   if (barrel !== null) {
     field(form, "barrel").value = String(barrel);
@@ -176,7 +173,7 @@ function place(form) {
 }
 
 /**
- * @param {number | null} barrel
+ * @param {number | null | undefined} barrel null where all are read, undefined where something is to be done first
  * @param {import("./round.js").Under} now
  * @param {number[]} left
  */
@@ -185,11 +182,11 @@ function title(barrel, now, left) {
   const isProof = now.read.length > 0 && left.length === 1 && barrel === now.sequence[0] && now.sequence.length > 1;
   const isHere = [...entered.keys()].some((k) => waiting.has(k));
   if (line !== null) {
-    line.textContent = barrel === null ? (isHere ? "Round read. Kept here; the next move follows when the server answers" : "Round read") : `Barrel ${barrel}${isProof ? " again" : ""} reads`;
+    line.textContent = barrel === undefined ? (document.querySelector("#next-move form") === null ? "Read again" : "After the move") : barrel === null ? (isHere ? "Round read. Kept here; the next move follows when the server answers" : "Round read") : `Barrel ${barrel}${isProof ? " again" : ""} reads`;
   }
   const bar = document.querySelector("[data-pad-sheet]");
   if (bar !== null) {
-    bar.textContent = barrel === null ? "Round read" : `Key in barrel ${barrel}`;
+    bar.textContent = barrel === undefined ? "Read again" : barrel === null ? "Round read" : `Key in barrel ${barrel}`;
   }
   const last = lastReading();
   show("[data-pad-repeat]", last !== null || now.read.length > 0);
@@ -208,47 +205,6 @@ function show(selector, isShown) {
   }
 }
 
-/** The drawing shows what was entered here as the server's page would, but open: it is not there yet. @param {number | null} barrel */
-function marks(barrel) {
-  const figures = new Map([...entered.values()].filter((e) => e.kind === "reading").map((e) => [e.barrel, e.value]));
-  for (const part of document.querySelectorAll('[data-part^="barrel:"]')) {
-    const number = Number(part.getAttribute("data-part")?.slice(7));
-    const figure = figures.get(number);
-    part.classList.toggle("now", number === barrel);
-    part.classList.toggle("kept-here", figure !== undefined);
-    const [shown, ...more] = part.querySelectorAll("text");
-    const label = more[1];
-    if (figure !== undefined && shown) {
-      shown.textContent = figure === "none" ? "none" : figure;
-      if (label) {
-        label.textContent = "kept";
-      }
-    }
-  }
-}
-
-/** @param {HTMLFormElement} form @param {string} key */
-function measure(form, key) {
-  const known = key === "" ? null : document.querySelector(`#pad .speeds a[data-measure="${CSS.escape(key)}"]`);
-  if (known instanceof HTMLElement) {
-    field(form, "measure").value = key;
-    const value = valueOf(form);
-    value.dataset["unit"] = known.dataset["unit"] ?? "";
-    value.dataset["plausible"] = known.dataset["plausible"] ?? "";
-    for (const link of document.querySelectorAll("#pad .speeds a")) {
-      if (link === known) {
-        link.setAttribute("aria-current", "true");
-      } else {
-        link.removeAttribute("aria-current");
-      }
-    }
-    const unit = form.querySelector(".reads .unit");
-    if (unit !== null) {
-      unit.textContent = known.dataset["unit"] ?? "";
-    }
-  }
-}
-
 /** What the typed figure says, while it is typed. @param {HTMLFormElement} form */
 function say(form) {
   const line = form.querySelector("[data-pad-said]");
@@ -263,18 +219,6 @@ function say(form) {
   if (at !== null) {
     at.textContent = rpm === "" ? "rpm not keyed" : `at ${rpm} rpm`;
   }
-}
-
-/** @param {number} figure */
-function ofMean(figure) {
-  const plan = document.getElementById("balance-plan")?.dataset ?? {};
-  const [mean, limit] = [Number(plan["mean"] || NaN), Number(plan["limit"] || NaN)];
-  if (!(mean > 0) || !(limit > 0)) {
-    return null;
-  }
-  const off = figure - mean;
-  const percent = `${off < 0 ? "\u2212" : "+"}${Math.abs(Math.round((100 * off) / mean))} % of mean`;
-  return Math.abs(off) <= limit ? { words: `${percent}, within limit`, ok: true } : { words: `${percent}, ${off < 0 ? "low" : "high"}`, ok: false };
 }
 
 /** The speed stays for the next barrel until it is keyed anew; the moment is the tablet's. @param {HTMLFormElement} form */
@@ -298,11 +242,16 @@ function pressed(form, event) {
   } else if (target?.closest("[data-pad-back]")) {
     void takeBack();
   } else if (target?.closest("[data-pad-new]")) {
+    event.preventDefault();
     anew = newKey();
     place(form);
     valueOf(form).focus();
   } else if (target?.closest("[data-pad-sheet], [data-pad-close]")) {
     event.preventDefault();
+    if (pad()?.matches(".waits, .done") && target.closest("[data-pad-sheet]") !== null) {
+      anew = newKey();
+      place(form);
+    }
     pad()?.classList.toggle("sheet", target.closest("[data-pad-sheet]") !== null);
     valueOf(form).focus();
   }
