@@ -55,6 +55,7 @@ public sealed class BalancePageTests
         await rounds.ReadAsync("idleAirflow", Idle);
         await rounds.ReadAsync("airflow1500", 8.0, 8.0, 8.0, 7.4, 8.0, 8.0, 8.0);
         await rounds.ReadAsync("airflow2500", 12.0, 12.0, 12.0, 11.4, 12.0, 12.0, 12.0);
+        await rounds.ReadAsync("idleAirflow", Idle);
         var page = await app.PageAsync(rounds.Here);
         var card = page.QuerySelector("#next-move")!;
         Assert.Contains("By-pass screw: out", card.TextContent, StringComparison.Ordinal);

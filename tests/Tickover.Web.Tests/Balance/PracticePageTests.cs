@@ -10,7 +10,6 @@ public sealed class PracticePageTests
 
     [Theory]
     [InlineData("tern-2800")]
-    [InlineData("osprey-v8")]
     [InlineData("dunlin")]
     [InlineData("wigeon")]
     public async Task Pressing_the_button_of_the_next_move_leads_to_the_end_of_the_advice_and_to_a_score(string car)
@@ -30,6 +29,25 @@ public sealed class PracticePageTests
         using var over = await app.PostFormAsync(address, $"/practice/{car}/0/7/acts", ("end", "1"));
         var score = (await app.PageAsync(over.Headers.Location!.ToString())).QuerySelector(".score")!.TextContent;
         Assert.Contains("0 of 0 found", score, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_press_of_the_next_move_is_done_by_the_engine_with_rods_to_take_off_and_to_offer_too()
+    {
+        await using var app = await TestApp.StartAsync();
+        var (address, said) = ("/practice/osprey-v8/0/7", new List<string>());
+
+        for (var k = 0; k < MostActs / 3; k++)
+        {
+            said.Add((await app.PageAsync(address)).QuerySelector("#next-move .what")!.TextContent);
+            var next = await NextAsync(app, address);
+            Assert.NotEqual(address, next, StringComparer.Ordinal);
+            address = next!;
+        }
+
+        Assert.Contains("Take the rods off", said, StringComparer.Ordinal);
+        Assert.Contains("Offer the rod to its ball", said, StringComparer.Ordinal);
+        Assert.Contains("Put the rods back on", said, StringComparer.Ordinal);
     }
 
     [Fact]
