@@ -10,6 +10,7 @@ internal sealed class AdviceWords
     private const double StopLever = 26;                    // mm; common practice
     private const double RodLever = 55;                     // mm; common practice
     private const double RodMillimetresATurn = 0.8;
+    private const double ALittle = 0.3;                     // of the limit
     private readonly BalanceBook _book;
     private readonly InfluenceModel _model;
 
@@ -64,7 +65,7 @@ internal sealed class AdviceWords
         var (adjuster, turns) = plan.Turns[0];
         var mean = condition.Mean;
         var own = adjuster.Barrels.Average(b => condition.Rows[b - 1].Level);
-        var why = Line($"{Barrels(adjuster)} {(adjuster.Barrels.Count > 1 ? "pass" : "passes")} {Math.Abs(own - mean):0.0} kg/h {(own < mean ? "less" : "more")} than the mean of {mean:0.0}. {Learned(condition, adjuster)}");
+        var why = Line($"{Standing(adjuster, own, mean, condition.IsIdle)} {Learned(condition, adjuster)}");
         return Turning(adjuster, turns, why, Expected(condition, adjuster, turns)) with { HeldRpm = condition.HeldRpm, MovesForeseen = plan.Turns.Count };
     }
 
@@ -153,7 +154,7 @@ internal sealed class AdviceWords
     /// <returns>The move.</returns>
     public NextMove Done(Condition idle)
     {
-        var worst = idle.Rows.Max(r => Math.Abs(r.Level - idle.Mean)) / _book.Limits.OffMean(idle: true, idle.Mean);
+        var worst = _model.Held.Prepend(idle).Max(c => c.Rows.Max(r => Math.Abs(r.Level - c.Mean)) / _book.Limits.OffMean(c.IsIdle, c.Mean));
         return new()
         {
             Kind = NextKind.Done,
@@ -213,6 +214,12 @@ internal sealed class AdviceWords
     private static string Barrels(Adjuster adjuster) => adjuster.Barrels.Count == 1
         ? Line($"Barrel {adjuster.Barrels[0]}")
         : $"Barrels {string.Join(", ", adjuster.Barrels.SkipLast(1))} and {adjuster.Barrels[^1]}";
+
+    // a screw may be turned though its own barrels stand right: for the mean of the bank, or for the speed
+    private string Standing(Adjuster adjuster, double own, double mean, bool idle) =>
+        Math.Abs(own - mean) < ALittle * _book.Limits.OffMean(idle, mean)
+            ? Line($"{Barrels(adjuster)} {(adjuster.Barrels.Count > 1 ? "stand" : "stands")} near the mean of {mean:0.0} kg/h; with the turns that follow, this one brings {(Plan.Banks > 1 ? "the banks together" : "all together")}{(idle ? " and the idle speed nearer" : "")}.")
+            : Line($"{Barrels(adjuster)} {(adjuster.Barrels.Count > 1 ? "pass" : "passes")} {Math.Abs(own - mean):0.0} kg/h {(own < mean ? "less" : "more")} than the mean of {mean:0.0}.");
 
     private static string Speed(double? heldRpm) => heldRpm is { } rpm ? string.Create(CultureInfo.InvariantCulture, $"Held at {rpm:#,0} rpm") : "At idle";
 

@@ -10,6 +10,8 @@ internal sealed class Adviser
     private const double Coarse = 0.22;                     // of the limit: what one reading is known to on a small barrel
     private const double SureEnough = 0.6;
     private const double SureEnoughToStrip = 0.75;
+    private const double WorthReseating = 0.2;              // a meter is put on again in three minutes
+    private const double WorthMeasuring = 0.4;              // a strobe or a protractor takes a quarter of an hour
     private const double RodSlack = 0.22;                   // mm a rod may be off: within its play, and some 3 % of the air off idle
     private const double BankRodSlack = 0.12;               // mm: banks may differ by less than barrels
     private const double RodMillimetresATurn = 0.8;
@@ -85,7 +87,7 @@ internal sealed class Adviser
         if (_fresh.IsProved(0) && _causes.Count > 0)
         {
             var (fault, probability) = _causes[0];
-            var asked = Stripping.Contains(fault.Fault) ? SureEnoughToStrip : SureEnough;
+            var asked = fault.Fault == BalanceFault.MeterSeal ? WorthReseating : fault.Fault is BalanceFault.LeverAngle or BalanceFault.BankTiming ? WorthMeasuring : Stripping.Contains(fault.Fault) ? SureEnoughToStrip : SureEnough;
             if (!Turnable.Contains(fault.Fault) && probability >= asked)
             {
                 return _words.Repair(fault, probability);
@@ -103,26 +105,22 @@ internal sealed class Adviser
             return again;
         }
 
-        if (idle.Turns.Count > 0)
-        {
-            return Held(idle) ?? _words.Turn(_model.Idle!, idle);
-        }
-
-        return OffIdle() ?? Proof() ?? _words.Done(_model.Idle!);
+        return AtIdle(idle) ?? OffIdle() ?? Proof() ?? _words.Done(_model.Idle!);
     }
 
     // carburettors on stops of their own are levelled with the rods off; a plate that a rod holds is shown by its stop
-    private NextMove? Held(MovePlan idle)
+    private NextMove? AtIdle(MovePlan idle)
     {
-        if (!StandsApart || idle.Turns.All(t => t.Adjuster.Kind != AdjusterKind.StopScrew))
+        if (idle.Turns.Count == 0 || !StandsApart || idle.Turns.All(t => t.Adjuster.Kind != AdjusterKind.StopScrew))
         {
-            return null;
+            return idle.Turns.Count == 0 ? null : _words.Turn(_model.Idle!, idle);
         }
 
-        return WasOff() && Looked(idle.Turns[0].Adjuster) is not { } ? AdviceWords.Look(idle.Turns[0].Adjuster)
-            : WasOff() && Looked(idle.Turns[0].Adjuster) is { Gap: > 0.02 } held ? _words.ShortenRod(idle.Turns[0].Adjuster, held.Gap)
-            : WasOff() ? null
-            : SuspectedStop() ?? _words.TakeRodsOff(idle);
+        return !WasOff() ? SuspectedStop() ?? _words.TakeRodsOff(idle)
+            : Looked(idle.Turns[0].Adjuster) is not { } look ? AdviceWords.Look(idle.Turns[0].Adjuster)
+            : look.Gap <= 0.02 ? _words.Turn(_model.Idle!, idle)
+            : PlatesAtRest.Of(_book.Plan, _model) is null ? _words.ShortenRod(idle.Turns[0].Adjuster, look.Gap)
+            : null;
     }
 
     // before the rods come off, whatever stop may not touch is looked at
@@ -169,13 +167,15 @@ internal sealed class Adviser
             }
 
             var turns = Math.Round(-gap / (rod.Kind == AdjusterKind.CouplingScrew ? ClampMillimetresATurn : RodMillimetresATurn) * rod.StepsATurn) / rod.StepsATurn;
-            if (Math.Abs(gap) > (rod.Kind == AdjusterKind.LinkRod ? RodSlack : BankRodSlack) && turns != 0 && !TurnedSinceOffered(rod))
+            if (!_model.Held.Any() && Math.Abs(gap) > (rod.Kind == AdjusterKind.LinkRod ? RodSlack : BankRodSlack) && turns != 0 && !TurnedSinceOffered(rod))
             {
                 return AdviceWords.TurnRod(rod, turns, gap);
             }
         }
 
-        return null;
+        // held readings show a rod better than the eye does: what is in the linkage counts there, whatever the stops
+        var plan = _model.Held.Any() ? RodPlan() : null;
+        return plan?.Turns.Count > 0 ? _words.Turn(_model.Held.First(), plan) : null;
     }
 
     private bool IsRod(Adjuster adjuster) => adjuster.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod || (adjuster.Kind == AdjusterKind.CouplingScrew && _book.Plan.Layout == PlanLayout.ConstantDepression);
@@ -197,7 +197,7 @@ internal sealed class Adviser
             }
         }
 
-        var plan = Plan([.. _model.Held]);
+        var plan = RodPlan();
         return _heldSpeeds.Select(h => ReadTwice(plan, h)).FirstOrDefault(r => r is not null) ?? (plan.Turns.Count > 0 ? _words.Turn(_model.Held.First(), plan) : null);
     }
 
@@ -219,6 +219,11 @@ internal sealed class Adviser
     }
 
     private MovePlan Plan(IReadOnlyList<Condition> conditions) => new MovePlanner(conditions, _book.Limits, Usable, WithinTravel).Make();
+
+    // what was turned and not yet read again is left: nothing new is known of it
+    private MovePlan RodPlan() => new MovePlanner([.. _model.Held], _book.Limits, a => Usable(a) && !(_model.RodsOff && TurnedSinceOff(a)), WithinTravel, PlatesAtRest.Of(_book.Plan, _model)).Make();
+
+    private bool TurnedSinceOff(Adjuster adjuster) => SinceOff().OfType<Turned>().Any(t => string.Equals(t.Adjuster, adjuster.Key, StringComparison.OrdinalIgnoreCase));
 
     private bool Usable(Adjuster adjuster) => !_causes.Any(c => c.Fault.Fault == BalanceFault.DeadScrew && string.Equals(c.Fault.Screw, adjuster.Key, StringComparison.OrdinalIgnoreCase) && c.Probability > SureEnough);
 

@@ -1,9 +1,13 @@
+using Tickover.Workshop.Balance.Plans;
+
 namespace Tickover.Workshop.Balance.Advising;
 
 /// <summary>Gathers the readings the faults are weighed by: the last whole round of each condition and kind as found, that is before anything was turned.</summary>
 /// <remarks>Screws turned to even out readings hide what made them uneven. Where something was put right, what was read before counts no more.</remarks>
 internal static class FaultEntries
 {
+    private const double NeverQuite = 0.01;                 // part of the air: an engine never stands quite where it stood
+
     private static readonly (ReadKinds Kind, Func<BarrelReading, double?> Value, Func<MeterSettings, double> Deviation)[] Others =
     [
         (ReadKinds.Vacuum, r => r.Vacuum, m => m.VacuumKilopascals),
@@ -53,19 +57,31 @@ internal static class FaultEntries
         entries.AddRange(read.Select(r => new FaultEntry(ReadKinds.Air, condition, r.Barrel, r.Air - mean, Math.Sqrt(r.Variance), mean)));
     }
 
-    // two whole rounds with nothing moved between them
+    // two whole rounds one after the other: barrels that nothing moved between them ought to stand to one another as before
     private static void Repeat(List<FaultEntry> entries, int condition, BalanceBook book, List<(BalanceRound Round, int At)> whole, MeterSettings meter)
     {
         for (var i = 1; i < whole.Count; i++)
         {
-            if (book.Steps.Skip(whole[i - 1].At + 1).Take(whole[i].At - whole[i - 1].At - 1).Any(s => s is not (RoundRead or LookedAt)))
+            var between = book.Steps.Skip(whole[i - 1].At + 1).Take(whole[i].At - whole[i - 1].At - 1).ToList();
+            var still = Still(between, condition, whole[i].Round, book);
+            if (still.Count < 2)
             {
                 continue;
             }
 
-            var (a, b) = (RoundCorrection.Of(whole[i - 1].Round, meter), RoundCorrection.Of(whole[i].Round, meter));
-            var (meanA, meanB) = (a.Average(r => r.Air), b.Average(r => r.Air));
-            entries.AddRange(a.Zip(b, (x, y) => new FaultEntry(ReadKinds.Air, condition, x.Barrel, y.Air - meanB - x.Air + meanA, Math.Sqrt(x.Variance + y.Variance), meanB, IsRepeat: true)));
+            var pairs = RoundCorrection.Of(whole[i - 1].Round, meter).Zip(RoundCorrection.Of(whole[i].Round, meter)).Where(p => still.Contains(p.First.Barrel)).ToList();
+            var common = pairs.Average(p => p.Second.Air - p.First.Air);
+            entries.AddRange(pairs.Select(p => new FaultEntry(ReadKinds.Air, condition, p.First.Barrel, p.Second.Air - p.First.Air - common, Math.Sqrt(p.First.Variance + p.Second.Variance + (NeverQuite * NeverQuite * p.First.Air * p.First.Air)), p.Second.Air, IsRepeat: true)));
         }
+    }
+
+    // barrels that nothing between two rounds moved; none where rods came off or on, or were turned where they hold plates
+    private static HashSet<int> Still(List<BalanceStep> between, int condition, BalanceRound round, BalanceBook book)
+    {
+        var gains = new NominalGains(book.Plan, condition == 0, round.Readings.Average(r => r.Air ?? 0));
+        var turned = between.OfType<Turned>().Select(t => book.Plan.Find(t.Adjuster)).OfType<Adjuster>().ToList();
+        return between.Exists(s => s is not (RoundRead or LookedAt or Turned)) || (condition == 0 && !round.RodsOff && turned.Exists(a => a.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod))
+            ? []
+            : [.. book.Plan.Barrels.Select(b => b.Number).Except(turned.Where(a => gains.Own(a) > 0).SelectMany(a => a.Barrels))];
     }
 }

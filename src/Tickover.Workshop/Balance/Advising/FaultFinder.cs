@@ -44,6 +44,7 @@ internal sealed class FaultFinder
         }
 
         Looks(chances);
+        PutRight().ToList().ForEach(f => chances.Remove(f));
         return ([.. chances.Where(c => c.Value >= Least).OrderByDescending(c => c.Value).Take(Most).Select(c => (c.Key, c.Value))], none);
     }
 
@@ -117,6 +118,14 @@ internal sealed class FaultFinder
             }
         }
     }
+
+    // a rod that was turned since the readings showed it is no longer what is wrong
+    private IEnumerable<FaultPlace> PutRight() =>
+        from turned in _book.Steps.OfType<Turned>()
+        let rod = _book.Plan.Find(turned.Adjuster)
+        where rod?.Kind is AdjusterKind.LinkRod or AdjusterKind.BankRod || (rod?.Kind == AdjusterKind.CouplingScrew && _book.Plan.Layout == PlanLayout.ConstantDepression)
+        from fault in (BalanceFault[])[BalanceFault.StopNotTouching, BalanceFault.RodLength]
+        select new FaultPlace(fault, _book.Plan.Barrels[rod.Barrels[0] - 1].Carburettor);
 
     private static void Seen(Dictionary<FaultPlace, double> chances, FaultPlace fault, double odds) => chances[fault] = 0.95 / (1 + Math.Exp(-odds));
 }

@@ -104,7 +104,7 @@ internal sealed class FaultShapes
             var scattered = carburettor.Barrels.SelectMany(b => _entries.Select((e, i) => (e, i)).Where(x => x.e.Kind == ReadKinds.Air && x.e.Barrel == b).Select(x => x.i)).ToList();
             if (scattered.Count > 0)
             {
-                yield return (new(BalanceFault.WornSpindle, mine), new FaultPattern([.. scattered.Select(i => Unit(i))], 0, 0.45));
+                yield return (new(BalanceFault.WornSpindle, mine), new FaultPattern([.. scattered.Select(Unrest)], 0, 0.1));
             }
 
             foreach (var way in _fastest > 0 ? (int[])[-1, 1] : [])
@@ -170,7 +170,8 @@ internal sealed class FaultShapes
 
     private double Growth(double air) => Math.Max(air - _idleAir, 0) * _gains.PerDegree(air);
 
-    private double[] Unit(int place) => [.. _entries.Select((_, i) => i == place ? 1.0 : 0)];
+    // a degree by which plates come to rest anew each time: twice in a difference of two readings
+    private double[] Unrest(int place) => [.. _entries.Select((e, i) => i == place ? _gains.PerDegree(e.Mean) * (e.IsRepeat ? Math.Sqrt(2) : 1) : 0)];
 
     private double[] Shape(Func<FaultEntry, double> part) => [.. _entries.Select(part)];
 

@@ -22,6 +22,8 @@ internal sealed class InfluenceModel
     private readonly Dictionary<int, BalanceRound> _lastRounds = [];
     private readonly Dictionary<string, int> _timesTurned = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<TurnOutcome> _outcomes = [];
+    private bool _readOnStops;
+    private double[]? _onStops;
     private readonly List<(Turned Turn, bool RodsOff, Dictionary<int, (double Level, double Variance)> Before)> _open = [];
 
     /// <summary>Runs through a book.</summary>
@@ -41,6 +43,9 @@ internal sealed class InfluenceModel
 
     /// <summary>What is known at idle; null before a round was read.</summary>
     public Condition? Idle => _conditions.GetValueOrDefault(0);
+
+    /// <summary>Idle levels of all barrels with every carburettor on its own stop, kg/h; null where that was not read.</summary>
+    public IReadOnlyList<double>? OnStops => RodsOff ? (_readOnStops ? Levels(Idle) : null) : _onStops;
 
     /// <summary>Held speeds with what is known there, lowest first.</summary>
     public IEnumerable<Condition> Held => _conditions.Where(c => c.Key > 0).Select(c => c.Value);
@@ -74,12 +79,14 @@ internal sealed class InfluenceModel
                 Take(turned, adjuster);
                 break;
             case RodsTakenOff or RodsPutBack:
-                RodsOff = step is RodsTakenOff;
+                _onStops = OnStops?.ToArray();
+                (RodsOff, _readOnStops) = (step is RodsTakenOff, false);
                 _open.Clear();
                 Loosen(Idle, RodsMove * RodsMove);
                 break;
             case CheckedFor { Found: true }:
                 _open.Clear();
+                _onStops = null;
                 foreach (var condition in _conditions.Values)
                 {
                     Loosen(condition, condition.Mean * condition.Mean);
@@ -91,8 +98,11 @@ internal sealed class InfluenceModel
         }
     }
 
+    private static double[] Levels(Condition? condition) => [.. (condition?.Rows ?? []).Select(r => r.Level)];
+
     private void Take(Turned turned, Adjuster adjuster)
     {
+        TurnOnStops(turned, adjuster);
         _timesTurned[adjuster.Key] = _timesTurned.GetValueOrDefault(adjuster.Key) + 1;
         if (Idle is { } idle && idle.Nominal.Own(adjuster) > 0)
         {
@@ -115,6 +125,15 @@ internal sealed class InfluenceModel
         }
     }
 
+    // a stop or a by-pass moves what a carburettor would pass on its stop, whatever its rod does
+    private void TurnOnStops(Turned turned, Adjuster adjuster)
+    {
+        for (var b = 0; Idle is { } idle && idle.Nominal.Own(adjuster) > 0 && b < (_onStops?.Length ?? 0); b++)
+        {
+            _onStops![b] += turned.Turns * idle.Rows[b].Gain(idle.Place(adjuster));
+        }
+    }
+
     private void Take(BalanceRound round)
     {
         var readings = RoundCorrection.Of(round, _meter).Where(c => c.Barrel >= 1 && c.Barrel <= _book.Plan.Barrels.Count).ToList();
@@ -129,6 +148,7 @@ internal sealed class InfluenceModel
             _conditions[key] = condition = new Condition(_book.Plan, round.HeldRpm, readings.Average(r => r.Air));
         }
 
+        _readOnStops |= RodsOff && key == 0;
         Age(condition, key, round);
         Judge(condition, readings);
         foreach (var reading in readings)

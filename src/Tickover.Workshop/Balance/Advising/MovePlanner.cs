@@ -15,7 +15,7 @@ internal sealed class MovePlanner
     private const double DoubtNow = 0.06;                   // of the worst deviation as read, in limits
     private const double DoubtAfter = 0.2;                  // of the worst deviation foreseen
     private const double WorthATurn = 0.12;                 // limits by which the worst barrel must come nearer
-    private const double MoreTurns = 2;
+    private const double MoreTurns = 3;
     private const double SpeedCosts = 6;                    // turns for the whole of the idle speed
     private const double SpeedLeave = 0.10;                 // part of the idle speed that is left to the end
     private const double LeftOutside = 6;                  // turns: more than any car needs
@@ -31,15 +31,18 @@ internal sealed class MovePlanner
     private readonly bool _bypasses;
     private readonly Func<Adjuster, double, double> _within;
     private readonly List<double[]> _levels;                // by condition, by barrel
+    private readonly PlatesAtRest? _rest;
+    private readonly BalanceLimits _all;
 
     /// <summary>Begins.</summary>
     /// <param name="conditions">Idle alone, or the held speeds together.</param>
     /// <param name="limits">The limits.</param>
     /// <param name="usable">Whether an adjuster may be turned at all.</param>
     /// <param name="within">A turn kept within what is left of a screw's travel.</param>
-    public MovePlanner(IReadOnlyList<Condition> conditions, BalanceLimits limits, Func<Adjuster, bool> usable, Func<Adjuster, double, double> within)
+    /// <param name="rest">For held speeds: where plates will rest at idle as rods are changed; null where that is not known.</param>
+    public MovePlanner(IReadOnlyList<Condition> conditions, BalanceLimits limits, Func<Adjuster, bool> usable, Func<Adjuster, double, double> within, PlatesAtRest? rest = null)
     {
-        (_plan, _conditions, _within) = (conditions[0].Plan, conditions, within);
+        (_plan, _conditions, _within, _rest, _all) = (conditions[0].Plan, conditions, within, rest, limits);
         _bypasses = conditions[0].IsIdle;
         _limits = [.. conditions.Select(c => limits.OffMean(c.IsIdle, c.Mean))];
         _bankLimits = [.. conditions.Select(c => limits.BanksApart(c.IsIdle, c.Mean))];
@@ -75,9 +78,9 @@ internal sealed class MovePlanner
     private double Gain((Adjuster Adjuster, double Turns) turn) => Math.Abs(turn.Turns) * _conditions.Average(c => Math.Abs(c.Nominal.Own(turn.Adjuster)));
 
     // turns; those it may still need where it is foreseen to fail; and a price on leaving anything outside
-    private static double Cost(MovePlan plan) => plan.Turns.Count == 0
+    private static double Cost(MovePlan plan) => (LeftOutside * Math.Max(0, plan.Worst - 1)) + (plan.Turns.Count == 0
         ? LeftOutside * Normal.Below((plan.Worst - Enough) / DoubtNow)
-        : plan.Turns.Count + (MoreTurns * Normal.Below((plan.Worst - Enough) / DoubtAfter)) + (LeftOutside * Math.Max(0, plan.Worst - 1)) + (0.05 * plan.Worst) + (SpeedCosts * Math.Max(0, plan.SpeedOff - SpeedLeave));
+        : plan.Turns.Count + (MoreTurns * Normal.Below((plan.Worst - Enough) / DoubtAfter)) + (0.05 * plan.Worst) + (SpeedCosts * Math.Max(0, plan.SpeedOff - SpeedLeave)));
 
     private IEnumerable<List<Adjuster>> Subsets()
     {
@@ -201,8 +204,11 @@ internal sealed class MovePlanner
     {
         var after = _levels.ConvertAll(l => l.ToArray());
         Apply(after, turns);
-        return after.Select((levels, c) => Math.Max(levels.Max(l => Math.Abs(l - levels.Average())) / _limits[c], BanksApart(levels) / _bankLimits[c])).Max();
+        var worst = after.Select((levels, c) => Outside(levels, _limits[c], _bankLimits[c])).Max();
+        return _rest?.Levels(after[0]) is { } idle ? Math.Max(worst, Outside(idle, _all.OffMean(idle: true, idle.Average()), _all.BanksApart(idle: true, idle.Average()))) : worst;
     }
+
+    private double Outside(double[] levels, double limit, double bankLimit) => Math.Max(levels.Max(l => Math.Abs(l - levels.Average())) / limit, BanksApart(levels) / bankLimit);
 
     private List<(Adjuster, double)> Quantised(IEnumerable<(Adjuster Adjuster, double Turns)> turns) =>
         [.. turns.Select(t => (t.Adjuster, Math.Round(_within(t.Adjuster, t.Turns) * t.Adjuster.StepsATurn) / t.Adjuster.StepsATurn)).Where(t => t.Item2 != 0)];
