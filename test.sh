@@ -94,8 +94,8 @@ check_format() { # IDE0055 in the build holds the layout of code; this holds lin
 run_tests() {
     local filter=()
     [ "$full" = yes ] || filter=(--filter-not-trait "Speed=slow")
-    # One test program at a time: the timing tests share two cores with nobody.
-    dotnet test --solution Tickover.slnx -c Release --no-build --max-parallel-test-modules 1 \
+    # Two test programs at a time: those with a browser mostly wait. No test measures time.
+    dotnet test --solution Tickover.slnx -c Release --no-build --max-parallel-test-modules 2 \
         --results-directory "$results" --report-trx ${filter[@]+"${filter[@]}"}
     local code=$? p
     for p in tests/*/*.csproj; do

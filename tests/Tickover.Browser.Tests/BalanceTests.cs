@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Microsoft.Playwright;
 using Tickover.Workshop.Visits;
@@ -23,7 +22,6 @@ public sealed class BalanceTests(Workshop workshop)
         await page.GotoAsync($"{address}/balance/rounds");
         await page.EvaluateAsync("() => { window.same = true; window.taps = 0; addEventListener('click', () => window.taps++); }");
 
-        var clock = Stopwatch.StartNew();
         for (var k = 0; k < Idle.Length; k++)
         {
             var barrel = k < 8 ? k + 1 : 1;
@@ -45,7 +43,6 @@ public sealed class BalanceTests(Workshop workshop)
         }
 
         await Expect(page.Locator("[data-pad-title]")).ToContainTextAsync("Round read");
-        clock.Stop();
         await Expect(page.Locator("#tray")).ToContainTextAsync("kept here");
         Assert.Equal("3.2", await page.Locator("[data-part='barrel:5'] text").Nth(1).TextContentAsync(), StringComparer.Ordinal);
         await context.SetOfflineAsync(false);
@@ -59,8 +56,6 @@ public sealed class BalanceTests(Workshop workshop)
         Assert.True(await page.EvaluateAsync<bool>("() => window.same === true"));
         // 9 readings of three digits with Keep, and the speed once: what one hand has to press
         Assert.InRange(await page.EvaluateAsync<int>("() => window.taps"), 30, 45);
-        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(60), $"{clock.Elapsed}");
-        TestContext.Current.SendDiagnosticMessage($"keyed in within {clock.Elapsed.TotalSeconds:0.0} s");
     }
 
     private static async Task TapAsync(IPage page, string figure)
