@@ -11,10 +11,10 @@ public sealed record PracticeAnswer
     /// <summary>One sentence: what happened, or why not and what to do.</summary>
     public required string Words { get; init; }
 
-    /// <summary>The step as the record keeps it; null where nothing was done, and for readings of one barrel.</summary>
+    /// <summary>The step as the record keeps it; null where nothing was done.</summary>
     public BalanceStep? Step { get; init; }
 
-    /// <summary>A reading of one barrel; null otherwise.</summary>
+    /// <summary>The reading, where one barrel alone was read; null otherwise.</summary>
     public BarrelReading? Reading { get; init; }
 
     /// <summary>Whether a fault named was there; null where none was named.</summary>

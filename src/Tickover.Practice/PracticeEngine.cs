@@ -17,6 +17,7 @@ public sealed class PracticeEngine
     public const ReadKinds AllKinds = ReadKinds.Air | ReadKinds.Vacuum | ReadKinds.Lambda | ReadKinds.Header;
 
     private const double MinutesToHold = 0.5;
+    private const int MostBarrels = 24;
     private readonly VirtualEngine _engine;
     private readonly IReadOnlyList<HiddenFault> _faults;
     private readonly Meter _meter;
@@ -173,29 +174,14 @@ public sealed class PracticeEngine
             return no;
         }
 
-        var readings = new List<BarrelReading>();
-        foreach (var barrel in Plan.Barrels.Select(b => b.Number).Append(Plan.Barrels[0].Number))
+        if (Several([.. Plan.Barrels.Select(b => b.Number), Plan.Barrels[0].Number], heldRpm, what) is not { } readings)
         {
-            if (One(barrel, heldRpm, what) is not { } reading)
-            {
-                return PracticeAnswer.No(Refusal.Stalls(heldRpm));
-            }
-
-            readings.Add(reading);
+            return PracticeAnswer.No(Refusal.Stalls(heldRpm));
         }
 
         _tally.Rounds++;
         return Step(
-            new RoundRead(new()
-            {
-                Number = _tally.Rounds,
-                HeldRpm = heldRpm,
-                Moment = _tally.Moves == 0 ? Moment.AsFound : Moment.Working,
-                RodsOff = RodsAreOff,
-                OilCelsius = Math.Round(_drift.Oil),
-                Readings = readings[..^1],
-                Again = readings[^1],
-            }),
+            new RoundRead(Taken(heldRpm, readings[..^1]) with { Again = readings[^1] }),
             heldRpm is null ? "A round at idle." : string.Create(CultureInfo.InvariantCulture, $"A round at {heldRpm:0} rpm."));
     }
 
@@ -204,25 +190,29 @@ public sealed class PracticeEngine
     /// <param name="heldRpm">Speed held by the cross-shaft, rpm; null at idle.</param>
     /// <param name="what">What is read.</param>
     /// <returns>The reading, or why there is none.</returns>
-    public PracticeAnswer ReadBarrel(int barrel, double? heldRpm, ReadKinds what)
+    public PracticeAnswer ReadBarrel(int barrel, double? heldRpm, ReadKinds what) => ReadBarrels([barrel], heldRpm, what);
+
+    /// <summary>Reads some barrels, such as those a turn has moved.</summary>
+    /// <param name="barrels">Numbers of the barrels in the order read; one twice is read twice.</param>
+    /// <param name="heldRpm">Speed held by the cross-shaft, rpm; null at idle.</param>
+    /// <param name="what">What is read.</param>
+    /// <returns>A part of a round, and of one barrel its reading; or why there is none.</returns>
+    public PracticeAnswer ReadBarrels(IReadOnlyList<int> barrels, double? heldRpm, ReadKinds what)
     {
-        if ((Refused() ?? Unreadable(heldRpm)) is { } no)
+        ArgumentNullException.ThrowIfNull(barrels);
+        if ((Refused() ?? Unreadable(heldRpm) ?? Unknown(barrels)) is { } no)
         {
             return no;
         }
 
-        if (Plan.Barrels.All(b => b.Number != barrel))
-        {
-            return PracticeAnswer.No(string.Create(CultureInfo.InvariantCulture, $"There is no barrel {barrel}; this engine has {Plan.Barrels.Count}."));
-        }
-
-        if (One(barrel, heldRpm, what) is not { } reading)
+        if (Several(barrels, heldRpm, what) is not { } readings)
         {
             return PracticeAnswer.No(Refusal.Stalls(heldRpm));
         }
 
-        _tally.SingleReadings++;
-        return new() { Done = true, Words = string.Create(CultureInfo.InvariantCulture, $"Barrel {barrel}."), Reading = reading };
+        _tally.SingleReadings += readings.Count;
+        var words = readings.Count == 1 ? $"Barrel {readings[0].Barrel}." : $"Barrels {string.Join(", ", barrels)}.";
+        return Step(new RoundRead(Taken(heldRpm, readings)), words) with { Reading = readings.Count == 1 ? readings[0] : null };
     }
 
     /// <summary>Names a fault and has it mended.</summary>
@@ -302,6 +292,13 @@ public sealed class PracticeEngine
 
     private PracticeAnswer? Unreadable(double? heldRpm) => Refusal.OfHeld(Plan, heldRpm, RodsAreOff) is { } why ? PracticeAnswer.No(why) : null;
 
+    // null as soon as the engine stalls
+    private List<BarrelReading>? Several(IReadOnlyList<int> barrels, double? heldRpm, ReadKinds what)
+    {
+        var readings = barrels.Select(b => One(b, heldRpm, what)).TakeWhile(r => r is not null).OfType<BarrelReading>().ToList();
+        return readings.Count == barrels.Count ? readings : null;
+    }
+
     private BarrelReading? One(int barrel, double? heldRpm, ReadKinds what)
     {
         const double Wander = 20;
@@ -315,6 +312,23 @@ public sealed class PracticeEngine
         var state = heldRpm is null ? _engine.Idle() : _engine.Held(heldRpm.Value + _rest.Between(-Wander, Wander));
         return state is null ? null : _meter.Read(_engine, state, barrel, what);
     }
+
+    private PracticeAnswer? Unknown(IReadOnlyList<int> barrels)
+    {
+        var strange = barrels.Where(b => Plan.Barrels.All(p => p.Number != b)).ToList();
+        return strange.Count > 0 ? PracticeAnswer.No(string.Create(CultureInfo.InvariantCulture, $"There is no barrel {strange[0]}; this engine has {Plan.Barrels.Count}."))
+            : barrels.Count is 0 or > MostBarrels ? PracticeAnswer.No(string.Create(CultureInfo.InvariantCulture, $"Read from 1 to {MostBarrels} barrels at a time.")) : null;
+    }
+
+    private BalanceRound Taken(double? heldRpm, IReadOnlyList<BarrelReading> readings) => new()
+    {
+        Number = _steps.OfType<RoundRead>().Count() + 1,
+        HeldRpm = heldRpm,
+        Moment = _tally.Moves == 0 ? Moment.AsFound : Moment.Working,
+        RodsOff = RodsAreOff,
+        OilCelsius = Math.Round(_drift.Oil),
+        Readings = readings,
+    };
 
     private void Handle(double minutes)
     {

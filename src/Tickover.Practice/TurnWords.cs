@@ -10,8 +10,9 @@ internal static class TurnWords
     public static string Of(Adjuster adjuster, double turns)
     {
         var steps = (int)Math.Round(Math.Abs(turns) * adjuster.StepsATurn);
-        var amount = adjuster.StepsATurn == 6
-            ? steps == 1 ? "1 flat" : string.Create(CultureInfo.InvariantCulture, $"{steps} flats")
+        var flats = steps * 6.0 / adjuster.StepsATurn;
+        var amount = adjuster.StepsATurn % 6 == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{flats} {(flats > 1 ? "flats" : "flat")}")
             : string.Create(CultureInfo.InvariantCulture, $"{steps}/{adjuster.StepsATurn} turn");
         return $"{adjuster.Where}, {adjuster.Thing}: {amount} {(turns > 0 ? adjuster.More : adjuster.Less)}.";
     }

@@ -43,6 +43,7 @@ public sealed class ExampleTests
     [InlineData("handover")]
     [InlineData("gas")]
     [InlineData("log")]
+    [InlineData("balance")]
     [InlineData("practice")]
     [InlineData("linkage")]
     public async Task Help_of_a_command_shows_an_example(string command)

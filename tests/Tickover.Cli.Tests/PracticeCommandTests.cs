@@ -20,6 +20,8 @@ public sealed class PracticeCommandTests
         {"rods":"on"}
         {"round":1500}
         {"barrel":1,"held":2000,"read":["vacuum"]}
+        {"barrel":[1,2],"held":2000}
+        {"barrel":[1,99]}
         {"repair":"leakBelowPlate barrel 1"}
         {"finish":true}
         {"round":"idle"}
@@ -37,7 +39,7 @@ public sealed class PracticeCommandTests
         var schema = JsonSchema.FromText(Repository.Read("docs/schemas/practice.schema.json"));
         var lines = ran.Output.TrimEnd().Split('\n');
         Assert.Equal(ExitCode.Done, ran.Code);
-        Assert.Equal(13, lines.Length);
+        Assert.Equal(15, lines.Length);
         Assert.All(lines, line =>
         {
             using var read = JsonDocument.Parse(line);

@@ -12,6 +12,9 @@ public sealed class PrintedTests
     [InlineData("gas-diluted", "tickover gas --co 3.30 --hc 180 --co2 11.6 --o2 2.55 --lambda 1.012")]
     [InlineData("gas-table", "tickover gas samples/gas-readings.csv")]
     [InlineData("linkage-osprey", "tickover linkage samples/osprey.linkage.json")]
+    [InlineData("balance-osprey", "tickover balance samples/osprey.rounds.json")]
+    [InlineData("help-balance", "tickover balance --help")]
+    [InlineData("help-practice", "tickover practice --help")]
     [InlineData("help-gas", "tickover gas --help")]
     [InlineData("help-mixture", "tickover mixture --help")]
     public async Task Command_prints_what_was_looked_at(string name, string line)
@@ -22,5 +25,19 @@ public sealed class PrintedTests
         Assert.DoesNotContain("∞", ran.Output, StringComparison.Ordinal);
         Assert.DoesNotContain('\e', ran.Output);
         await Shown.MatchesAsync($"tests/Tickover.Cli.Tests/Printed/{name}.txt", ran.Output);
+    }
+
+    [Fact]
+    public async Task Practice_in_words_says_what_was_looked_at()
+    {
+        string[] said =
+        [
+            "advice", "read idle all", "help", "read barrel 3 4 at 1500", "look stop 4", "rods off", "turn stop 3 out 3/8", "read barrel 5 6", "offer bankrod", "turn bankrod shorter 1 flat", "rods on", "turn stop 9 in 1/8",
+            "dance", "name leak barrel 3", "finish",
+        ];
+        var ran = await Ran.OfAsync(string.Join('\n', said), ["practice", "samples/osprey-v8.car.json", "--seed", "7", "--difficulty", "1"]);
+
+        Assert.Equal(ExitCode.Done, ran.Code);
+        await Shown.MatchesAsync("tests/Tickover.Cli.Tests/Printed/practice-osprey.txt", ran.Output);
     }
 }

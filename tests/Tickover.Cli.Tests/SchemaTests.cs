@@ -43,6 +43,7 @@ public sealed class SchemaTests
     [InlineData("mixture", "{ \"schema\": \"tickover/mixture/1\", \"car\": 3 }")]
     [InlineData("explain", "{ \"schema\": \"tickover/explain/2\" }")]
     [InlineData("linkage", "{ \"schema\": \"tickover/linkage/1\", \"moves\": [] }")]
+    [InlineData("balance", "{ \"schema\": \"tickover/balance/1\", \"car\": \"x\", \"said\": \"x\" }")]
     [InlineData("gas", "{ \"schema\": \"tickover/gas/1\", \"lambda\": 0.94 }")]
     [InlineData("gas-table", "{ \"schema\": \"tickover/gas-table/1\", \"records\": [] }")]
     public void Schema_refuses_what_is_not_its_form(string schema, string json)

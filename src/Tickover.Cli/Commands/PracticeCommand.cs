@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using System.Text;
 using Tickover.Cli.Input;
+using Tickover.Cli.Output;
 using Tickover.Practice;
 using Tickover.Practice.Talk;
 using Tickover.Workshop.Balance.Documents;
@@ -44,16 +45,17 @@ internal sealed class PracticeCommand : ExampledCommand
             return ExitCode.UnusableInput;
         }
 
+        var advice = new PracticeAdvice(engine.Value);
         Func<string, string> answer;
         if (parsed.GetValue(_json))
         {
-            var protocol = new PracticeProtocol(engine.Value);
+            var protocol = new PracticeProtocol(engine.Value, advice.Json);
             await SayAsync(protocol.Greeting() + "\n");
             answer = line => protocol.Answer(line) + "\n";
         }
         else
         {
-            var talk = new PracticeTalk(engine.Value);
+            var talk = new PracticeTalk(engine.Value, () => advice.Text(_terminal.Width));
             await SayAsync(talk.Greeting());
             answer = talk.Answer;
         }

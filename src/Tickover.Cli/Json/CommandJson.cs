@@ -27,4 +27,11 @@ internal sealed partial class CommandJson : JsonSerializerContext
     {
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     });
+
+    /// <summary>The same, each document on one line.</summary>
+    public static CommandJson OneLine => field ??= new(new JsonSerializerOptions(Default.Options)
+    {
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        WriteIndented = false,
+    });
 }

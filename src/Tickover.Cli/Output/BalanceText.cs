@@ -29,22 +29,45 @@ internal sealed class BalanceText(int width)
             text.AppendLine();
         }
 
-        foreach (var remark in advice.Remarks.Concat(advice.Rounds.SelectMany(r => r.Remarks.Prepend(r.Why).Where(w => w.Length > 0).Select(w => string.Create(C, $"Round {r.Round.Number}: {w}")))))
-        {
-            WrappedText.Append(text, width, "  ", remark);
-        }
-
+        Remarks(text, advice.Remarks.Concat(advice.Rounds.SelectMany(Odd)));
         Causes(text, advice);
-        text.AppendLine(C, $"Next. {advice.Next.Who}. {advice.Next.What}.");
-        WrappedText.Append(text, width, "  ", advice.Next.Why);
-        foreach (var e in advice.Next.Expect)
-        {
-            text.AppendLine(C, $"  Expect barrel {e.Barrel}: {e.Now:0.0} → {e.Then:0.0} kg/h ({e.Low:0.0} to {e.High:0.0})");
-        }
-
+        Next(text, advice.Next);
         text.AppendLine();
         WrappedText.Append(text, width, string.Empty, "Running engines turn, burn and give off carbon monoxide: extraction on, clear of belt and fan, a meter at the mouth may be spat back at. Follow the local rules.");
         return text.ToString();
+    }
+
+    /// <summary>Writes what to do next and what the last round has to say, without the rounds themselves.</summary>
+    /// <param name="advice">The advice.</param>
+    /// <returns>The text.</returns>
+    public string Brief(BalanceAdvice advice)
+    {
+        var text = new StringBuilder();
+        Remarks(text, advice.Remarks.Concat(advice.Rounds.TakeLast(1).SelectMany(Odd)));
+        Causes(text, advice);
+        Next(text, advice.Next);
+        return text.ToString();
+    }
+
+    private static IEnumerable<string> Odd(RoundAccount round) =>
+        round.Remarks.Prepend(round.Why).Where(w => w.Length > 0).Select(w => string.Create(C, $"Round {round.Round.Number}: {w}"));
+
+    private void Remarks(StringBuilder text, IEnumerable<string> remarks)
+    {
+        foreach (var remark in remarks)
+        {
+            WrappedText.Append(text, width, "  ", remark);
+        }
+    }
+
+    private void Next(StringBuilder text, NextMove next)
+    {
+        text.AppendLine(C, $"Next. {next.Who}. {next.What}{(next.What.EndsWith('?') ? "" : ".")}");
+        WrappedText.Append(text, width, "  ", next.Why);
+        foreach (var e in next.Expect)
+        {
+            text.AppendLine(C, $"  Expect barrel {e.Barrel}: {e.Now:0.0} → {e.Then:0.0} kg/h ({e.Low:0.0} to {e.High:0.0})");
+        }
     }
 
     private void Round(StringBuilder text, EnginePlan plan, RoundAccount round)

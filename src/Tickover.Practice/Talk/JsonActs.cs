@@ -7,7 +7,7 @@ namespace Tickover.Practice.Talk;
 internal static class JsonActs
 {
     private const int LongestLine = 10_000;
-    private const string Acts = "An act is one of: round, barrel, turn, rods, look, offer, repair, finish; docs/practice.md.";
+    private const string Acts = "An act is one of: round, barrel, turn, rods, look, offer, repair, advise, finish; docs/practice.md.";
 
     private static readonly Dictionary<string, string[]> Members = new(StringComparer.Ordinal)
     {
@@ -18,6 +18,7 @@ internal static class JsonActs
         ["look"] = [],
         ["offer"] = [],
         ["repair"] = [],
+        ["advise"] = [],
         ["finish"] = [],
     };
 
@@ -66,6 +67,7 @@ internal static class JsonActs
             "round" => Round(line, value),
             "barrel" => Barrel(line, value),
             "turn" => Turn(line, value),
+            "advise" => value.ValueKind == JsonValueKind.True ? Asked.Advice : Asked.No("Write {\"advise\":true}."),
             "finish" => value.ValueKind == JsonValueKind.True ? Asked.For(e => e.Finish()) : Asked.No("Write {\"finish\":true}."),
             _ => value.ValueKind == JsonValueKind.String ? OfText(act, value.GetString()!) : Asked.No($"\"{act}\" is a text; docs/practice.md."),
         };
@@ -118,9 +120,13 @@ internal static class JsonActs
             held = rpm;
         }
 
-        return barrel.ValueKind == JsonValueKind.Number && barrel.TryGetInt32(out var number)
-            ? Asked.For(e => e.ReadBarrel(number, held, what))
-            : Asked.No("barrel: the number of a barrel.");
+        return Numbers(barrel) is { } numbers ? Asked.For(e => e.ReadBarrels(numbers, held, what)) : Asked.No("barrel: the number of a barrel, or a list of some.");
+    }
+
+    private static List<int>? Numbers(JsonElement barrel)
+    {
+        List<JsonElement> all = barrel.ValueKind == JsonValueKind.Array ? [.. barrel.EnumerateArray()] : [barrel];
+        return all.TrueForAll(b => b.ValueKind == JsonValueKind.Number && b.TryGetInt32(out _)) ? all.ConvertAll(b => b.GetInt32()) : null;
     }
 
     private static Asked Turn(JsonElement line, JsonElement key) =>

@@ -7,7 +7,8 @@ namespace Tickover.Practice.Talk;
 
 /// <summary>The practice engine by lines of JSON: an act in, an answer out; docs/practice.md and docs/schemas/practice.schema.json.</summary>
 /// <param name="engine">The engine.</param>
-public sealed class PracticeProtocol(PracticeEngine engine)
+/// <param name="advise">Answers <c>{"advise":true}</c> by one line of JSON, given elsewhere, because the engine knows nothing of advice; null where none is given.</param>
+public sealed class PracticeProtocol(PracticeEngine engine, Func<string>? advise = null)
 {
     /// <summary>What the first line's format says.</summary>
     public const string Format = "tickover/practice/1";
@@ -40,7 +41,12 @@ public sealed class PracticeProtocol(PracticeEngine engine)
     {
         ArgumentNullException.ThrowIfNull(line);
         var asked = JsonActs.Read(line);
-        var answer = asked.Do is { } act ? act(engine) : PracticeAnswer.No(asked.Complaint!);
+        if (asked.IsAdvice && advise is not null)
+        {
+            return advise();
+        }
+
+        var answer = asked.IsAdvice ? PracticeAnswer.No("No advice is given here.") : asked.Do is { } act ? act(engine) : PracticeAnswer.No(asked.Complaint!);
         return Line(json => Write(json, answer));
     }
 

@@ -6,7 +6,8 @@ namespace Tickover.Practice.Talk;
 
 /// <summary>The practice engine in words: a line said, a few lines answered.</summary>
 /// <param name="engine">The engine.</param>
-public sealed class PracticeTalk(PracticeEngine engine)
+/// <param name="advise">Lines that say what to do next, given elsewhere, because the engine knows nothing of advice; null where none is given.</param>
+public sealed class PracticeTalk(PracticeEngine engine, Func<string>? advise = null)
 {
     private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
 
@@ -25,6 +26,8 @@ public sealed class PracticeTalk(PracticeEngine engine)
         {
             case "HELP":
                 return Lines(WordActs.Help);
+            case "ADVICE":
+                return advise?.Invoke() ?? Lines(["No advice is given here."]);
             case "LIST":
                 return Lines(engine.Plan.Adjusters.Select(a => $"{a.Key.Replace(':', ' '),-12}{a.Where}, {a.Thing}: {a.More} or {a.Less}, {a.TravelTurns.ToString("0.#", Plain)} turns"));
         }
@@ -38,11 +41,11 @@ public sealed class PracticeTalk(PracticeEngine engine)
         var lines = new List<string> { answer.Words };
         switch (answer)
         {
-            case { Step: RoundRead read }:
-                lines.AddRange(Round(read.Round));
-                break;
             case { Reading: { } reading }:
                 lines[0] = Reading(reading);
+                break;
+            case { Step: RoundRead read }:
+                lines.AddRange(Round(read.Round));
                 break;
             case { Score: { } score }:
                 lines.AddRange(Score(score));
@@ -59,7 +62,12 @@ public sealed class PracticeTalk(PracticeEngine engine)
             yield return Reading(reading);
         }
 
-        yield return Reading(round.Again!) + ", read again";
+        if (round.Again is not { } again)
+        {
+            yield break;
+        }
+
+        yield return Reading(again) + ", read again";
         if (round.Readings.All(r => r.Air is not null))
         {
             var air = round.Readings.Select(r => r.Air!.Value).ToList();
@@ -88,7 +96,7 @@ public sealed class PracticeTalk(PracticeEngine engine)
 
     private IEnumerable<string> Score(PracticeScore score)
     {
-        yield return string.Create(Plain, $"{score.Moves} moves, {score.Rounds} rounds, {score.SingleReadings} single readings, {score.Minutes:0} minutes.");
+        yield return string.Create(Plain, $"{Count(score.Moves, "move")}, {Count(score.Rounds, "round")}, {Count(score.SingleReadings, "single reading")}, {score.Minutes:0} minutes.");
         yield return string.Create(Plain, $"Idle {score.IdleRpm:0} rpm: spread {score.IdleSpread:0.00} kg/h, worst barrel {100 * score.IdleWorst:0.0} % off the mean, {Within(score.IdleWithin)}.");
         yield return string.Create(Plain, $"Off idle: worst barrel {100 * score.RaisedWorst:0.0} % off the mean, {Within(score.RaisedWithin)}.");
         foreach (var fault in engine.Truth().Faults)
@@ -96,6 +104,8 @@ public sealed class PracticeTalk(PracticeEngine engine)
             yield return $"Hidden: {fault.Place}, {fault.Size}; {(fault.Mended ? "found and mended" : "not found")}.";
         }
     }
+
+    private static string Count(int count, string what) => string.Create(Plain, $"{count} {what}{(count == 1 ? "" : "s")}");
 
     private static string Within(bool within) => within ? "within limits" : "out of limits";
 

@@ -68,9 +68,12 @@ internal static class StepJson
         }
 
         json.WriteEndArray();
-        json.WriteStartObject("again");
-        Reading(json, round.Again!);
-        json.WriteEndObject();
+        if (round.Again is { } again)
+        {
+            json.WriteStartObject("again");
+            Reading(json, again);
+            json.WriteEndObject();
+        }
     }
 
     private static void Figure(Utf8JsonWriter json, string name, double? value)

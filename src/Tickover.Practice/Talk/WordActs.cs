@@ -23,12 +23,13 @@ internal static class WordActs
     public static IReadOnlyList<string> Help { get; } =
     [
         "read idle            a round at idle; read 1500 holds a speed; add vacuum, lambda, header or all",
-        "read barrel 3        one barrel; read barrel 3 at 1500",
+        "read barrel 3        one barrel, or some: read barrel 3 4 at 1500",
         "turn stop 2 in 1/8   something turned: 1/8, 3/8, half, 2 eighths, 2 flats; list shows what there is",
         "rods off, rods on    all rods (or the clamp) off, or back as they are",
         "offer rod 2          how much a rod is too long or short; offer bankrod, offer clamp",
         "look stop 2          whether a stop touches",
         "name leak barrel 3   a fault named and mended: plate, twisted, held, rod, lever, leak, seal, weak, timing, worn, dead",
+        "advice               what to do next by what was read and turned so far",
         "list, help, finish",
     ];
 
@@ -59,12 +60,14 @@ internal static class WordActs
 
     private static Asked Reading(string[] words)
     {
-        const string How = "read idle, read 1500, read barrel 3, read barrel 3 at 1500; add vacuum, lambda, header or all.";
-        if (words is ["barrel", var number, .. var after] && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var barrel))
+        const string How = "read idle, read 1500, read barrel 3, read barrel 3 4 at 1500; add vacuum, lambda, header or all.";
+        if (words is ["barrel" or "barrels", .. var rest])
         {
+            var barrels = rest.TakeWhile(w => int.TryParse(w, NumberStyles.None, CultureInfo.InvariantCulture, out _)).Select(w => int.Parse(w, CultureInfo.InvariantCulture)).ToList();
+            var after = rest[barrels.Count..];
             var held = after is ["at", var speed, ..] ? Number(speed) : null;
             var kinds = ReadWords.Kinds(after is ["at", _, .. var more] ? more : after);
-            return kinds is { } what && !(after is ["at", ..] && held is null) ? Asked.For(e => e.ReadBarrel(barrel, held, what)) : Asked.No(How);
+            return kinds is { } what && barrels.Count > 0 && !(after is ["at", ..] && held is null) ? Asked.For(e => e.ReadBarrels(barrels, held, what)) : Asked.No(How);
         }
 
         if (words.Length == 0 || ReadWords.Kinds(words[1..]) is not { } asked)
@@ -94,7 +97,7 @@ internal static class WordActs
             : 0;
         return way != 0 && Amount(words[1..]) is { } turns
             ? engine.Turn(adjuster.Key, way * turns)
-            : PracticeAnswer.No($"Say which way and how far: turn {adjuster.Key.Replace(':', ' ')} {adjuster.More} {(adjuster.StepsATurn == 6 ? "1 flat" : "1/8")}; {adjuster.More} or {adjuster.Less}.");
+            : PracticeAnswer.No($"Say which way and how far: turn {adjuster.Key.Replace(':', ' ')} {adjuster.More} {(adjuster.StepsATurn % 6 == 0 ? "1 flat" : "1/8")}; {adjuster.More} or {adjuster.Less}.");
     }
 
     private static double? Amount(string[] words)

@@ -14,8 +14,6 @@ public sealed class PracticeRun
 
     private const char Between = '.';
     private readonly PracticeEngine _engine;
-    private readonly List<BalanceStep> _steps = [];
-    private int _rounds;
 
     private PracticeRun(PracticeEngine engine) => _engine = engine;
 
@@ -23,7 +21,7 @@ public sealed class PracticeRun
     public EnginePlan Plan => _engine.Plan;
 
     /// <summary>What was read and done.</summary>
-    public IReadOnlyList<BalanceStep> Steps => _steps;
+    public IReadOnlyList<BalanceStep> Steps => _engine.Steps;
 
     /// <summary>Minutes of work so far.</summary>
     public double Minutes => _engine.Minutes;
@@ -66,13 +64,13 @@ public sealed class PracticeRun
         var (word, rest) = act.IndexOf(':', StringComparison.Ordinal) is var at && at > 0 ? (act[..at], act[(at + 1)..]) : (act, "");
         return word switch
         {
-            "o" => Keep(_engine.RodsOff()),
-            "i" => Keep(_engine.RodsOn()),
-            "x" => Keep(_engine.OfferRod(rest)),
-            "l" => Keep(_engine.LookAtStop(rest)),
+            "o" => _engine.RodsOff(),
+            "i" => _engine.RodsOn(),
+            "x" => _engine.OfferRod(rest),
+            "l" => _engine.LookAtStop(rest),
             "t" => Turn(rest),
             "f" => Repair(rest),
-            "e" => Keep(_engine.Finish()),
+            "e" => _engine.Finish(),
             "r" => Whole(rest),
             "b" => Some(rest),
             _ => null,
@@ -83,56 +81,24 @@ public sealed class PracticeRun
     {
         var at = rest.LastIndexOf(':');
         return at > 0 && int.TryParse(rest.AsSpan(at + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var steps) && Plan.Find(rest[..at]) is { } adjuster
-            ? Keep(_engine.Turn(adjuster.Key, (double)steps / adjuster.StepsATurn))
+            ? _engine.Turn(adjuster.Key, (double)steps / adjuster.StepsATurn)
             : null;
     }
 
     private PracticeAnswer? Repair(string rest)
     {
-        return FaultPlace.Read(rest.Replace('_', ' '), Plan) is { } fault ? Keep(_engine.Repair(fault)) : null;
+        return FaultPlace.Read(rest.Replace('_', ' '), Plan) is { } fault ? _engine.Repair(fault) : null;
     }
 
-    private PracticeAnswer Whole(string rest)
-    {
-        var answer = _engine.ReadRound(Speed(rest), PracticeEngine.AllKinds);
-        if (answer is { Done: true, Step: RoundRead read })
-        {
-            _steps.Add(new RoundRead(read.Round with { Number = ++_rounds }));
-        }
-
-        return answer;
-    }
+    private PracticeAnswer Whole(string rest) => _engine.ReadRound(Speed(rest), PracticeEngine.AllKinds);
 
     // Some barrels only: a round that proves a move.
     private PracticeAnswer? Some(string rest)
     {
         var parts = rest.Split('@');
         var held = parts.Length > 1 ? Speed(parts[1]) : null;
-        var readings = new List<BarrelReading>();
-        PracticeAnswer? answer = null;
-        foreach (var text in parts[0].Split('-'))
-        {
-            answer = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var barrel) ? _engine.ReadBarrel(barrel, held, ReadKinds.Air) : null;
-            if (answer is not { Done: true, Reading: { } reading })
-            {
-                return answer;
-            }
-
-            readings.Add(reading);
-        }
-
-        _steps.Add(new RoundRead(new BalanceRound { Number = ++_rounds, HeldRpm = held, RodsOff = _engine.RodsAreOff, Readings = readings }));
-        return answer;
-    }
-
-    private PracticeAnswer Keep(PracticeAnswer answer)
-    {
-        if (answer is { Done: true, Step: { } step })
-        {
-            _steps.Add(step);
-        }
-
-        return answer;
+        var barrels = parts[0].Split('-').Select(b => int.TryParse(b, NumberStyles.None, CultureInfo.InvariantCulture, out var barrel) ? barrel : 0).ToList();
+        return _engine.ReadBarrels(barrels, held, ReadKinds.Air);
     }
 
     private static double? Speed(string text) => double.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var rpm) ? rpm : null;

@@ -7,9 +7,12 @@ namespace Tickover.Workshop.Balance.Advising;
 /// <summary>What is wrong or odd about a round, in sentences that say what to do.</summary>
 internal static class RoundFaults
 {
-    private const double Beyond = 2.5;
+    private const double Beyond = 2;
     private const double Doubled = 2;
-    private const double HighestVacuum = 95;
+    private const double PoundInKilograms = 0.45359237;
+    private const double InchOfMercury = 3.386;             // kPa
+    private const double LittleVacuum = 25;                 // kPa; an idling engine shows some 45 to 65 (common practice)
+    private const double SpeedOff = 0.2;                    // part of the speed held: beyond that it was another
     private const int EnoughToBeOdd = 4;
 
     /// <summary>Idle air to expect of a barrel by swept volume and speed.</summary>
@@ -34,9 +37,9 @@ internal static class RoundFaults
             return Line($"Barrel {strangers[0]} is not on this engine, which has {book.Plan.Barrels.Count}. Are these readings of another car? Give them their right numbers, or strike the round out.");
         }
 
-        if (round.Readings.FirstOrDefault(r => r.Air is { } air && !(air is >= 0 and < 400)) is { } impossible)
+        if (round.Readings.Append(round.Again).OfType<BarrelReading>().Select(Impossible).FirstOrDefault(w => w.Length > 0) is { } impossible)
         {
-            return Line($"Barrel {impossible.Barrel}: {impossible.Air} kg/h is no airflow of a barrel. Read it again.");
+            return impossible;
         }
 
         if (round.Again is { Air: { } again } && round.Readings.FirstOrDefault(r => r.Air is not null) is { Air: { } first } begun && Math.Abs(again - first) > book.Limits.Drift(first) + 1e-9)
@@ -46,6 +49,17 @@ internal static class RoundFaults
 
         return "";
     }
+
+    // no figure of a running engine, by kind; empty where all can be
+    private static string Impossible(BarrelReading reading) => reading switch
+    {
+        { Air: { } air } when !(air is >= 0 and < 400) => Line($"Barrel {reading.Barrel}: {air} kg/h is no airflow of a barrel. Read it again."),
+        { Rpm: { } rpm } when !(rpm is > 0 and < 15_000) => Line($"Barrel {reading.Barrel}: {rpm} rpm is no engine speed. Mend it, or leave it out."),
+        { Vacuum: { } vacuum } when !(vacuum is > -20 and < 95) => Line($"Barrel {reading.Barrel}: {vacuum} kPa is more than the air's own pressure allows. Was it read in mmHg or inHg? 1 inHg is 3.39 kPa, 100 mmHg 13.3 kPa."),
+        { Lambda: { } lambda } when !(lambda is > 0.4 and < 4) => Line($"Barrel {reading.Barrel}: {lambda} is no lambda. Was it kilograms of air to one of fuel? Of petrol, divide by 14.7."),
+        { Header: { } header } when !(header is > -40 and < 1200) => Line($"Barrel {reading.Barrel}: {header} °C is no temperature of a header. Mend it, or leave it out."),
+        _ => "",
+    };
 
     /// <summary>What is odd without making the round void.</summary>
     /// <param name="round">The round.</param>
@@ -83,25 +97,33 @@ internal static class RoundFaults
 
     private static IEnumerable<string> Sizes(BalanceRound round, BalanceBook book, List<BarrelReading> air)
     {
-        if (round.Readings.FirstOrDefault(r => r.Vacuum > HighestVacuum) is { } vacuum)
+        if (round.HeldRpm is { } held && round.Readings.FirstOrDefault(r => Math.Abs((r.Rpm ?? held) - held) > SpeedOff * held) is { } other)
         {
-            yield return Line($"Barrel {vacuum.Barrel}: {vacuum.Vacuum} kPa is more than the air's own pressure allows. Was it read in mmHg or inHg? 1 inHg is 3.39 kPa, 100 mmHg 13.3 kPa.");
+            yield return Line($"Barrel {other.Barrel} was read at {other.Rpm} rpm in a round held at {held}. Another speed, or a slip of the pen?");
         }
 
-        if (!round.IsIdle || air.Count < 2)
+        if (round.IsIdle && round.Readings.Average(r => r.Vacuum) is { } vacuum and > 0 and < LittleVacuum)
         {
-            yield break;
+            yield return Line($"A mean vacuum of {vacuum:0.#} kPa is little at idle, usually 45 to 65. Was it read in inHg? {vacuum:0.#} inHg is {vacuum * InchOfMercury:0} kPa.");
         }
 
+        foreach (var remark in round.IsIdle && air.Count > 1 ? Idle(book, air) : [])
+        {
+            yield return remark;
+        }
+    }
+
+    private static IEnumerable<string> Idle(BalanceBook book, List<BarrelReading> air)
+    {
         var (low, high) = PlausibleIdle(book.Plan, air.Average(r => r.Rpm) ?? book.Plan.IdleRpm);
         var mean = air.Average(r => r.Air!.Value);
         if (mean > Beyond * high || mean < low / Beyond)
         {
-            yield return Line($"A mean of {mean:0.0} kg/h is far from the {low:0.0} to {high:0.0} that this engine's swept volume asks at idle. Another unit, or readings of another engine?");
+            yield return Line($"A mean of {mean:0.0} kg/h is far from the {low:0.0} to {high:0.0} that this engine's swept volume asks at idle. Another unit, or readings of another engine?{Pounds(mean, low, high)}");
         }
         else if (mean > 1.5 * high)
         {
-            yield return Line($"All pass much ({mean:0.0} kg/h, usually {low:0.0} to {high:0.0}): late ignition, weak combustion, drag, or the meter's adaptor.");
+            yield return Line($"All pass much ({mean:0.0} kg/h, usually {low:0.0} to {high:0.0}): late ignition, weak combustion, drag, or the meter's adaptor.{Pounds(mean, low, high)}");
         }
         else if (mean < low / 1.5)
         {
@@ -114,6 +136,11 @@ internal static class RoundFaults
             yield return Line($"Barrel {slip.Barrel} reads {slip.Air} kg/h where the others lie about {median:0.0}: digits changed round? Read it again.");
         }
     }
+
+    // said where the readings would be ordinary as pounds
+    private static string Pounds(double mean, double low, double high) => mean * PoundInKilograms is var kilograms && kilograms > low / 1.5 && kilograms < 1.5 * high
+        ? Line($" Was it read in lb/h? {mean:0.0} lb/h is {kilograms:0.0} kg/h.")
+        : "";
 
     private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }
