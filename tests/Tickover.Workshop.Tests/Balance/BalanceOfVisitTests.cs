@@ -98,8 +98,8 @@ public sealed class BalanceOfVisitTests
     [Fact]
     public void The_proof_of_a_turn_compares_what_was_expected_with_what_was_got()
     {
-        var steps = Of([.. Whole.Select(b => Air(b, b == 4 ? 3.3 : 4.0))]).Steps.ToList();
-        steps.AddRange(new[] { 1500.0, 2500.0 }.Select((rpm, k) => new RoundRead(new BalanceRound { Number = k + 2, HeldRpm = rpm, Readings = [.. Plan.Barrels.Select(b => new BarrelReading(b.Number) { Air = b.Number == 4 ? 7.3 : 8, Rpm = rpm })] })));
+        var steps = Of([.. Whole.Select(b => Air(b, b == 4 ? 2.9 : 4.0))]).Steps.ToList();
+        steps.AddRange(new[] { 1500.0, 2500.0 }.Select((rpm, k) => new RoundRead(new BalanceRound { Number = k + 2, HeldRpm = rpm, Readings = [.. Plan.Barrels.Select(b => new BarrelReading(b.Number) { Air = b.Number == 4 ? 6.9 : 8, Rpm = rpm })] })));
         var book = new BalanceBook { Plan = Plan, Steps = steps };
         var next = BalanceAdvice.Of(book).Next;
         Assert.Equal("bypass:4", next.Adjuster?.Key);
