@@ -31,7 +31,11 @@ internal sealed class AdvisedBalancer(Action<BalanceAdvice>? told = null) : IBal
                 ranks[advice.Causes[rank].Fault] = rank + 1;
             }
 
-            Do(engine, advice.Next);
+            _done = advice.IsBalanced; // the study is of air; mixture and speed come after
+            if (!_done)
+            {
+                Do(engine, advice.Next);
+            }
         }
 
         return new BalancerSuspicion(ranks);

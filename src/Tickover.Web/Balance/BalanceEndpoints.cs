@@ -32,7 +32,7 @@ internal static class BalanceEndpoints
         {
             Plan = balance.Plan,
             Steps = balance.Steps,
-            Meter = new MeterSettings { Available = balance.HasVacuum ? ReadKinds.Air | ReadKinds.Vacuum : ReadKinds.Air },
+            Meter = new MeterSettings { Available = balance.Available },
         };
         var chosen = RoundMeasure.Find(read);
         var bench = BalanceBench.Of(book, (chosen?.HeldRpm, chosen is not null), $"{Of(record.Visit.Id)}/acts");

@@ -44,6 +44,7 @@ internal static class PracticeAct
         var barrels = string.Join('-', fields.Text("barrels").Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(b => b.All(char.IsAsciiDigit)));
         return (barrels.Length > 0, held.Length > 0) switch
         {
+            (true, _) when fields.Form.ContainsKey("gas") => $"g:{barrels}",
             (true, true) => $"b:{barrels}@{held}",
             (true, false) => $"b:{barrels}",
             (false, true) => $"r:{held}",

@@ -72,7 +72,8 @@ public sealed class PracticeRun
             "f" => Repair(rest),
             "e" => _engine.Finish(),
             "r" => Whole(rest),
-            "b" => Some(rest),
+            "b" => Some(rest, ReadKinds.Air),
+            "g" => Some(rest, ReadKinds.Lambda),
             _ => null,
         };
     }
@@ -93,12 +94,12 @@ public sealed class PracticeRun
     private PracticeAnswer Whole(string rest) => _engine.ReadRound(Speed(rest), PracticeEngine.AllKinds);
 
     // Some barrels only: a round that proves a move.
-    private PracticeAnswer? Some(string rest)
+    private PracticeAnswer? Some(string rest, ReadKinds what)
     {
         var parts = rest.Split('@');
         var held = parts.Length > 1 ? Speed(parts[1]) : null;
         var barrels = parts[0].Split('-').Select(b => int.TryParse(b, NumberStyles.None, CultureInfo.InvariantCulture, out var barrel) ? barrel : 0).ToList();
-        return _engine.ReadBarrels(barrels, held, ReadKinds.Air);
+        return _engine.ReadBarrels(barrels, held, what);
     }
 
     private static double? Speed(string text) => double.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var rpm) ? rpm : null;

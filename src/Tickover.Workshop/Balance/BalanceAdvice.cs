@@ -12,6 +12,9 @@ public sealed record BalanceAdvice
     /// <summary>What to do next.</summary>
     public required NextMove Next { get; init; }
 
+    /// <summary>Whether all barrels pass alike air, at idle and off idle, or as near as the screws go, so that mixture and speed come next.</summary>
+    public bool IsBalanced { get; init; }
+
     /// <summary>What may be wrong, likeliest first; empty where screws explain all.</summary>
     public IReadOnlyList<LikelyCause> Causes { get; init; } = [];
 

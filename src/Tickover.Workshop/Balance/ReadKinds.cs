@@ -18,4 +18,7 @@ public enum ReadKinds
 
     /// <summary>Header temperature.</summary>
     Header = 8,
+
+    /// <summary>Engine speed alone, as it is noted between turns of a mixture screw.</summary>
+    Speed = 16,
 }

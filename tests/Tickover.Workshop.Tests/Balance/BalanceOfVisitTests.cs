@@ -64,7 +64,7 @@ public sealed class BalanceOfVisitTests
 
         var reading = Assert.Single(((RoundRead)Assert.Single(balance.Steps)).Round.Readings);
         Assert.Equal((4.0, 55.0), (Math.Round(reading.Air!.Value, 9), reading.Vacuum!.Value));
-        Assert.True(balance.HasVacuum);
+        Assert.True(balance.Available.HasFlag(ReadKinds.Vacuum));
     }
 
     [Fact]

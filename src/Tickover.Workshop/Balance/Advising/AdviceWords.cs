@@ -155,15 +155,31 @@ internal sealed class AdviceWords
     public NextMove Done(Condition idle)
     {
         var worst = _model.Held.Prepend(idle).Max(c => c.Rows.Max(r => Math.Abs(r.Level - c.Mean)) / _book.Limits.OffMean(c.IsIdle, c.Mean));
+        var mixture = (_book.Meter.Available & (ReadKinds.Lambda | ReadKinds.Speed)) != 0;
         return new()
         {
             Kind = NextKind.Done,
             Who = "All barrels",
-            What = worst <= 1 ? "Balanced: go on to the mixture" : "As near as these screws go",
-            Why = worst <= 1
-                ? "Idle and off idle are within their limits. Set the idle mixture, then read idle once more at its final speed, lock the nuts and read again: locking moves them."
-                : "No turn left brings it nearer. Look through the causes beside before any more is turned.",
+            What = worst > 1 ? "As near as these screws go" : mixture ? "Balanced, mixture set" : "Balanced: go on to the mixture",
+            Why = worst > 1
+                ? "No turn left brings it nearer. Look through the causes beside before any more is turned."
+                : $"Idle and off idle are within their limits. {FinalSpeed(idle)}{(mixture ? "Read" : "Set the idle mixture, then read")} idle once more at its final speed, lock the nuts and read again: locking moves them.",
         };
+    }
+
+    // near idle, speed goes as the air that all barrels pass together; all stops alike leave the balance as it is
+    private string FinalSpeed(Condition idle)
+    {
+        var stops = Plan.Adjusters.Where(a => a.Kind == AdjusterKind.MasterStop).DefaultIfEmpty(Plan.Adjusters.FirstOrDefault(a => a.Kind == AdjusterKind.StopScrew)).OfType<Adjuster>().ToList();
+        if (idle.Rpm is not > 0 || stops.Count == 0 || idle.Nominal.Own(stops[0]) <= 0)
+        {
+            return "";
+        }
+
+        var step = 1.0 / stops[0].StepsATurn;
+        var turns = Math.Round(((Plan.IdleRpm / idle.Rpm.Value) - 1) * idle.Mean / idle.Nominal.Own(stops[0]) / step) * step;
+        var which = stops[0].Kind == AdjusterKind.MasterStop || Plan.Adjusters.Count(a => a.Kind == AdjusterKind.StopScrew) == 1 ? $"turn the {stops[0].Thing}" : "turn every stop screw alike";
+        return turns == 0 ? "" : Line($"It idles at {idle.Rpm:0} rpm, wanted {Plan.IdleRpm:0}: {which} {MoveWords.Way(stops[0], turns)} {MoveWords.HowFar(stops[0], turns)}. ");
     }
 
     /// <summary>Where the work stands.</summary>

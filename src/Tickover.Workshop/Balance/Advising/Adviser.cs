@@ -1,3 +1,4 @@
+using Tickover.Workshop.Balance.Advising.Mixture;
 using Tickover.Workshop.Balance.Plans;
 
 namespace Tickover.Workshop.Balance.Advising;
@@ -28,6 +29,8 @@ internal sealed class Adviser
     private readonly IReadOnlyList<(FaultPlace Fault, double Probability)> _causes;
     private readonly double _onlyScrews;
     private readonly MeterSettings _meter;
+    private readonly IdleMixture _mixture;
+    private bool _isBalanced;
 
     /// <summary>Begins.</summary>
     /// <param name="book">The book.</param>
@@ -40,6 +43,7 @@ internal sealed class Adviser
         _fresh = new Freshness(book);
         (_causes, _onlyScrews) = new FaultFinder(book, _model, _meter).Rank();
         _words = new AdviceWords(book, _model);
+        _mixture = new IdleMixture(book);
     }
 
     /// <summary>The advice.</summary>
@@ -56,7 +60,8 @@ internal sealed class Adviser
             OnlyScrews = _onlyScrews,
             Repeatability = _meter.AirDeviation(_model.Idle?.Mean ?? 0),
             Gains = _model.Gains,
-            Remarks = [.. _model.Outcomes.Where(o => o.DidNothing).Select(AdviceWords.DidNothing)],
+            IsBalanced = _isBalanced,
+            Remarks = [.. _model.Outcomes.Where(o => o.DidNothing).Select(AdviceWords.DidNothing), .. _mixture.Remarks],
             Said = _words.Said(next),
         };
     }
@@ -105,7 +110,14 @@ internal sealed class Adviser
             return again;
         }
 
-        return AtIdle(idle) ?? OffIdle() ?? Proof() ?? _words.Done(_model.Idle!);
+        return AtIdle(idle) ?? OffIdle() ?? Proof() ?? Balanced();
+    }
+
+    // air alike everywhere: only now is there any sense in the mixture, and after it in the speed
+    private NextMove Balanced()
+    {
+        _isBalanced = true;
+        return _mixture.Next() ?? _words.Done(_model.Idle!);
     }
 
     // carburettors on stops of their own are levelled with the rods off; a plate that a rod holds is shown by its stop

@@ -22,8 +22,8 @@ public sealed record BalanceOfVisit
     /// <summary>Whether the rods are off now.</summary>
     public bool RodsOff => Steps.LastOrDefault(s => s is RodsTakenOff or RodsPutBack) is RodsTakenOff;
 
-    /// <summary>Whether depression was read in this visit, so that more of it may be asked for.</summary>
-    public bool HasVacuum => _rounds.Any(r => r.Measure.Kind == ReadKinds.Vacuum || r.ToRound(1).Readings.Any(b => b.Vacuum is not null));
+    /// <summary>What was read in this visit, so that more of it may be asked for: air always.</summary>
+    public ReadKinds Available => _rounds.Aggregate(ReadKinds.Air, (kinds, r) => kinds | r.Kinds);
 
     /// <summary>Puts the balancing of a visit together.</summary>
     /// <param name="record">The visit.</param>

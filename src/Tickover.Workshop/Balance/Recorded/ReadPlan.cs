@@ -35,7 +35,7 @@ public sealed record ReadPlan(RoundMeasure Measure, Guid Round, IReadOnlyList<in
             return proof;
         }
 
-        var measure = chosen ?? RoundMeasure.Of(next.HeldRpm, next.Read is ReadKinds.Vacuum ? ReadKinds.Vacuum : ReadKinds.Air);
+        var measure = chosen ?? RoundMeasure.Of(next.HeldRpm, next.Read);
         var isAsked = next.Kind == NextKind.Read && next.Barrels.Count > 0 && measure.HeldRpm == next.HeldRpm;
         IReadOnlyList<int> sequence = isAsked ? next.Barrels : all;
 

@@ -19,11 +19,14 @@ internal sealed class RecordedRound(Guid id, RoundMeasure measure, Reading first
     /// <summary>The barrels in the order read, a barrel read again again.</summary>
     public IReadOnlyList<int> Order => [.. _readings.Where(r => r.Measure == measure).Select(r => r.Barrel)];
 
+    /// <summary>What was read in it.</summary>
+    public ReadKinds Kinds => _readings.Aggregate(ReadKinds.None, (kinds, r) => kinds | r.Measure.Kind);
+
     /// <summary>Whether all of it was kept at once, from a form that has no proof.</summary>
     public bool IsOneAct => _readings.Count > 1 && _readings.Select(r => r.Reading.Kept).Distinct().Count() == 1;
 
     /// <summary>Whether another measure belongs to this same round: same speed, nothing of it read yet.</summary>
-    public bool Takes(RoundMeasure other) => other.HeldRpm == measure.HeldRpm && other.Kind != measure.Kind;
+    public bool Takes(RoundMeasure other) => other.HeldRpm == measure.HeldRpm && other.Kind != measure.Kind && other.Kind is not ReadKinds.Speed && measure.Kind is not ReadKinds.Speed;
 
     /// <summary>Adds a reading.</summary>
     public void Add(int barrel, RoundMeasure of, Reading reading) => _readings.Add((barrel, of, reading));

@@ -13,7 +13,7 @@ public sealed record RoundMeasure(string Key, ReadKinds Kind, double? HeldRpm)
     private const double SecondsAnHour = 3600;
     private const double PascalsAKilopascal = 1000;
 
-    /// <summary>Air at idle, at 1,500 and at 2,500 rpm; depression at idle and raised.</summary>
+    /// <summary>Air at idle, at 1,500 and at 2,500 rpm; depression at idle and raised; λ of each barrel; speed as a mixture screw is tried.</summary>
     public static IReadOnlyList<RoundMeasure> All { get; } =
     [
         new("idleAirflow", ReadKinds.Air, null),
@@ -22,6 +22,8 @@ public sealed record RoundMeasure(string Key, ReadKinds Kind, double? HeldRpm)
         new("idleDepression", ReadKinds.Vacuum, null),
         new("raisedDepression", ReadKinds.Vacuum, 3000),
         new("carburettorAirflow", ReadKinds.Air, null),
+        new("lambdaBarrel", ReadKinds.Lambda, null),
+        new("screwSpeed", ReadKinds.Speed, null),
     ];
 
     /// <summary>The measure with a key; null where no round is read in it.</summary>
@@ -31,10 +33,10 @@ public sealed record RoundMeasure(string Key, ReadKinds Kind, double? HeldRpm)
 
     /// <summary>The measure a round of a speed and kind is kept in.</summary>
     /// <param name="heldRpm">Speed held, rpm; null at idle.</param>
-    /// <param name="kind">Air or vacuum.</param>
+    /// <param name="kind">What is asked for; air where several kinds are.</param>
     /// <returns>The measure; the nearest speed there is.</returns>
     public static RoundMeasure Of(double? heldRpm, ReadKinds kind) => All
-        .Where(m => m.Kind == kind && m.HeldRpm is null == heldRpm is null)
+        .Where(m => m.Kind == (kind is ReadKinds.Vacuum or ReadKinds.Lambda or ReadKinds.Speed ? kind : ReadKinds.Air) && m.HeldRpm is null == heldRpm is null)
         .MinBy(m => Math.Abs((m.HeldRpm ?? 0) - (heldRpm ?? 0)))!;
 
     /// <summary>The barrel a place of the record stands for.</summary>
@@ -60,6 +62,12 @@ public sealed record RoundMeasure(string Key, ReadKinds Kind, double? HeldRpm)
     public BarrelReading Into(BarrelReading reading, double? si)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        return Kind == ReadKinds.Air ? reading with { Air = si * SecondsAnHour } : reading with { Vacuum = si / PascalsAKilopascal };
+        return Kind switch
+        {
+            ReadKinds.Air => reading with { Air = si * SecondsAnHour },
+            ReadKinds.Lambda => reading with { Lambda = si },
+            ReadKinds.Speed => reading with { Rpm = si * 30 / Math.PI },
+            _ => reading with { Vacuum = si / PascalsAKilopascal },
+        };
     }
 }

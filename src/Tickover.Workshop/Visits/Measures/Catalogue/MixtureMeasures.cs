@@ -20,6 +20,9 @@ internal static class MixtureMeasures
             .Accept("CO and CO₂ together 15 to 17.5 % when rich; less is a diluted sample", Origins.Derived),
         Row.Of(Quantity.EngineSpeed, "dropTest", "Speed drop, spark cut", PlaceKind.Cylinder, Baseline, IdleMixture).Usually(0, 300).Round().With("Insulated, earthed shorting lead, a few seconds; check the ignition allows it.")
             .Accept("equal drops are equal work; no drop is a dead cylinder", Origins.Practice),
+        Row.Of(Quantity.Lambda, "lambdaBarrel", "λ at idle, each barrel", PlaceKind.Barrel, IdleMixture).Usually(0.7, 1.3).Round().With("Of one cylinder alone: a sampling point in its header, probe deep, engine hot.")
+            .Accept("0.88 to 0.95 with mild cams", Origins.Practice).AtLeast(0.88).AtMost(0.95),
+        Row.Of(Quantity.EngineSpeed, "screwSpeed", "Idle speed as one mixture screw is tried", PlaceKind.Barrel, IdleMixture).Usually(500, 1500).Round().With("Note it before the first turn and after each; let it settle."),
         Row.Of(Quantity.EngineSpeed, "screwDrop", "Speed fall, a quarter-turn of the screw", PlaceKind.Barrel, IdleMixture).Usually(0, 150).Setting().Running()
             .Accept("about 25 rpm each way at 900 rpm, alike on every screw", Origins.Practice),
         Row.Of(Quantity.Count, "jetNutFlats", "Jet nut, flats down", PlaceKind.Carburettor, AsFoundSettings, Bench, IdleMixture).Usually(0, 24).Setting().With("Constant-depression carburettors; a flat is a sixth of a turn.")
