@@ -166,7 +166,8 @@ internal sealed class FaultShapes
     });
 
     // part of the air at the fastest speed, falling with the plate's opening to nothing at idle
-    private double[] Lever(IReadOnlyList<int> barrels) => Shape(e => e is { Kind: ReadKinds.Air, IsRepeat: false, Condition: > 0 } && barrels.Contains(e.Barrel) ? _fastest * Growth(e.Mean) / Growth(_fastest) : 0);
+    // (nothing to grow by where no held round passes more air than idle: another engine's readings, or a slip)
+    private double[] Lever(IReadOnlyList<int> barrels) => Shape(e => e is { Kind: ReadKinds.Air, IsRepeat: false, Condition: > 0 } && barrels.Contains(e.Barrel) && Growth(_fastest) > 0 ? _fastest * Growth(e.Mean) / Growth(_fastest) : 0);
 
     private double Growth(double air) => Math.Max(air - _idleAir, 0) * _gains.PerDegree(air);
 
