@@ -14,6 +14,7 @@ internal sealed class BankedPlacing
     private const double NameRoom = 22;
     private const double Between = 0.1;
     private const double Edge = 6;
+    private const double ScrewOffRing = 5;
     private readonly EnginePlan _plan;
     private readonly Frame _frame;
     private readonly IReadOnlyList<int> _rows;
@@ -153,12 +154,14 @@ internal sealed class BankedPlacing
         _ => null,
     };
 
-    // The upper corners of a barrel's cell are free: the ring is round.
+    // The upper corners of a barrel's cell are free: the ring is round. Neighbours of two cells stand a finger apart where the ring leaves room.
     private ChartPoint Corner(Adjuster adjuster, int side)
     {
         var centre = Centre(_plan.Barrels[adjuster.Barrels[0] - 1]);
         var room = (_frame.Upright ? _cell : _pitch) / 2;
-        return new ChartPoint(centre.X + side * Math.Min(room - 11, Reach + 12), centre.Y - 0.82 * Reach);
+        var up = 0.82 * Reach;
+        var clearOfRing = Math.Sqrt(Math.Pow(Reach + ScrewOffRing, 2) - up * up);
+        return new ChartPoint(centre.X + side * Math.Max(clearOfRing, Math.Min(room - TouchArea.Radius, Reach + 12)), centre.Y - up);
     }
 
     private ChartPoint Stop(Adjuster adjuster)

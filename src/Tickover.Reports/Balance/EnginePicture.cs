@@ -7,7 +7,6 @@ namespace Tickover.Reports.Balance;
 /// <remarks>A diagram: the order and the sides are right, distances are not to scale.</remarks>
 public static class EnginePicture
 {
-    private const double TouchRadius = 18;
     private static readonly Look Casting = Look.Outlined(Paint.Theme("metal-2"), Paint.MetalEdge);
     private static readonly Look Body = Look.Outlined(Paint.Metal, Paint.MetalEdge);
     private static readonly Look Touch = Look.Filled(Paint.Data("transparent"));
@@ -59,7 +58,7 @@ public static class EnginePicture
         {
             using var part = view.PartAddress is null ? null : drawing.Part(new PartMark(place.Adjuster.Key, $"{place.Adjuster.Where}, {place.Adjuster.Thing}", view.PartAddress(place.Adjuster.Key), IsMarked(view, place)));
             AdjusterDrawing.Draw(drawing, place, IsMarked(view, place) ? view.Mark!.Turns : null, view.RodsOff && place.Form == AdjusterForm.Rod);
-            drawing.Circle(place.At, TouchRadius, Touch);
+            drawing.Path([TouchArea.Of(place, at.Adjusters)], Touch);
         }
 
         foreach (var barrel in view.Plan.Barrels)

@@ -58,6 +58,24 @@ public sealed class EnginePictureTests
 
     [Theory]
     [MemberData(nameof(Engines))]
+    public void A_finger_finds_every_adjuster_and_takes_no_neighbour(int engine, PictureSize size)
+    {
+        var at = EngineGeometry.Of(Plans.All[engine], size);
+        var areas = at.Adjusters.ToDictionary(a => a.Adjuster.Key, a => TouchArea.Of(a, at.Adjusters).Points);
+        // twelve barrels leave less room; so do single barrels with stop and by-pass beside each other, which the trade does not have
+        var crowded = Plans.All[engine].Barrels.Count > 8 || Plans.All[engine].Layout == Workshop.Balance.Plans.PlanLayout.ConstantDepression;
+
+        foreach (var place in at.Adjusters)
+        {
+            var area = areas[place.Adjuster.Key];
+            Assert.True(area.Max(p => p.X) - area.Min(p => p.X) >= (crowded ? 30 : 44), $"{place.Adjuster.Key} is {area.Max(p => p.X) - area.Min(p => p.X):0} wide");
+            Assert.True(area.Max(p => p.Y) - area.Min(p => p.Y) >= (crowded ? 30 : 44), $"{place.Adjuster.Key} is {area.Max(p => p.Y) - area.Min(p => p.Y):0} high");
+            Assert.All(area, p => Assert.All(at.Adjusters, other => Assert.True(Apart(p, place.At) <= Apart(p, other.At) + 1e-6, $"{place.Adjuster.Key} takes {other.Adjuster.Key}")));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Engines))]
     public void No_word_lies_on_another_and_none_is_smaller_than_fourteen(int engine, PictureSize size)
     {
         var plan = Plans.All[engine];
