@@ -21,7 +21,7 @@ def act(move):
         case "look": return {"look": move["adjuster"]}
         case "repair": return {"repair": move["fault"]}
 
-for _ in range(120):
+for _ in range(200):
     move = say({"advise": True})["next"]
     if move["kind"] == "done":
         break

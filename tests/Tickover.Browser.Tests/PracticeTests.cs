@@ -8,7 +8,7 @@ namespace Tickover.Browser.Tests;
 [Collection(typeof(OneBrowser))]
 public sealed class PracticeTests(Workshop workshop)
 {
-    private const int MostPresses = 120;
+    private const int MostPresses = 200;
 
     [Theory]
     [InlineData(1280, 800, "One hidden fault", "7", 1)]

@@ -10,7 +10,7 @@ namespace Tickover.Cli.Tests;
 public sealed class FollowedAdviceTests
 {
     private const string Car = "samples/osprey-v8.car.json";
-    private const int MostActs = 150;
+    private const int MostActs = 200;
 
     [Fact]
     public async Task By_pipe_the_advice_ends_within_limits_and_names_the_fault()

@@ -61,7 +61,7 @@ public sealed class EnginePictureTests
     public void A_finger_finds_every_adjuster_and_takes_no_neighbour(int engine, PictureSize size)
     {
         var at = EngineGeometry.Of(Plans.All[engine], size);
-        var areas = at.Adjusters.ToDictionary(a => a.Adjuster.Key, a => TouchArea.Of(a, at.Adjusters).Points);
+        var areas = at.Adjusters.ToDictionary(a => a.Adjuster.Key, a => TouchArea.Of(a, at.Adjusters).Points, StringComparer.Ordinal);
         // twelve barrels leave less room; so do single barrels with stop and by-pass beside each other, which the trade does not have
         var crowded = Plans.All[engine].Barrels.Count > 8 || Plans.All[engine].Layout == Workshop.Balance.Plans.PlanLayout.ConstantDepression;
 

@@ -66,7 +66,7 @@ public sealed class MovePlannerTests
     {
         var two = Idle(Books.Twelve, Books.But(Books.Twelve, 4, (3, 5.4), (4, 5.4), (11, 2.6), (12, 2.6)));
 
-        Assert.Equal(["stop:2", "stop:6"], two.Turns.Select(t => t.Adjuster.Key).Order(StringComparer.Ordinal));
+        Assert.Equal("stop:2 stop:6", string.Join(' ', two.Turns.Select(t => t.Adjuster.Key).Order(StringComparer.Ordinal)));
         Assert.True(two.Worst < 1);
     }
 
