@@ -21,6 +21,7 @@ return args switch
     ["readlog", var megabytes] => LogSpeed.Run(int.Parse(megabytes, System.Globalization.CultureInfo.InvariantCulture)),
     ["study", .. var words] => StudyCommand.Run(words),
     ["balance-study", .. var words] => BalanceStudy.Run(words),
+    ["balance-plan"] => PlanTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
@@ -35,6 +36,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

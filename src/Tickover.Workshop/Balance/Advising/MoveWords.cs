@@ -1,5 +1,6 @@
 using System.Globalization;
 using Tickover.Workshop.Balance.Plans;
+using Tickover.Workshop.Balance.Recorded;
 
 namespace Tickover.Workshop.Balance.Advising;
 
@@ -66,7 +67,7 @@ public static class MoveWords
             Turned turned => $"{turned.Adjuster}: no such screw on this engine",
             RodsTakenOff => "Rods off",
             RodsPutBack => "Rods back on",
-            CheckedFor { Found: true } check => $"Put right: {check.Fault}",
+            CheckedFor { Found: true } check => $"Put right: {PlanWords.Fault(check.Fault, plan)}",
             _ => "",
         };
     }

@@ -1,3 +1,5 @@
+using Tickover.Workshop.Balance.Plans;
+
 namespace Tickover.Workshop.Balance.Advising;
 
 /// <summary>Makes the account of every round of a book.</summary>
@@ -17,7 +19,7 @@ internal static class RoundAccounts
         {
             if (book.Steps[i] is RoundRead read)
             {
-                var moved = book.Steps.Skip(i + 1).OfType<Turned>().SelectMany(t => book.Plan.Find(t.Adjuster)?.Barrels ?? []).ToHashSet();
+                var moved = book.Steps.Skip(i + 1).OfType<Turned>().Select(t => book.Plan.Find(t.Adjuster)).Where(MovesAir).SelectMany(a => a!.Barrels).ToHashSet();
                 accounts.Add(Account(read.Round, book, meter, moved) with { Before = string.Join("; ", before) });
                 before.Clear();
             }
@@ -29,6 +31,8 @@ internal static class RoundAccounts
 
         return accounts;
     }
+
+    private static bool MovesAir(Adjuster? adjuster) => adjuster is { Kind: not (AdjusterKind.MixtureScrew or AdjusterKind.JetNut) };
 
     private static RoundAccount Account(BalanceRound round, BalanceBook book, MeterSettings meter, HashSet<int> moved)
     {

@@ -63,7 +63,7 @@ public sealed class RoundAccountsTests
     public void What_was_moved_since_makes_its_own_barrels_hollow_and_stands_before_the_next_round()
     {
         var even = Books.All(Books.TwoBanks, 4);
-        var accounts = RoundAccounts.Of(Books.TwoBanksBook(Books.Idle(even), new Turned("stop:2", 0.25), Books.Idle(even)), Books.Meter);
+        var accounts = RoundAccounts.Of(Books.TwoBanksBook(Books.Idle(even), new Turned("stop:2", 0.25), new Turned("mixture:7", 0.25), Books.Idle(even)), Books.Meter);
 
         Assert.Equal([3, 4], accounts[0].Barrels.Where(b => b.IsHollow).Select(b => b.Barrel));
         Assert.DoesNotContain(accounts[1].Barrels, b => b.IsHollow);
