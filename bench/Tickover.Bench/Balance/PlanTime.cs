@@ -7,10 +7,11 @@ using Tickover.Workshop.Balance.Plans;
 namespace Tickover.Bench.Balance;
 
 /// <summary>How long advice takes on twelve barrels, and where the time goes: <c>balance-plan</c>.</summary>
-/// <remarks>Practice engines are balanced by advice; then the advice is asked for again after every step, so that the last has the whole book to run through.</remarks>
+/// <remarks>A practice engine is balanced by advice; then the advice is asked for again as the book grows, so that the last has all of it to run through.</remarks>
 internal static class PlanTime
 {
-    private const int Engines = 2;
+    private const int Engines = 1;
+    private const int Every = 6;                            // steps between two looks
     private const int Tries = 2;
     private const string Twelve =
         """
@@ -23,11 +24,14 @@ internal static class PlanTime
     {
         var plan = PlanDocument.Read(Twelve).Plan!;
         var times = new Dictionary<string, List<double>>(StringComparer.Ordinal);
+        var clock = Environment.CpuUsage.TotalTime;
         for (var seed = 1; seed <= Engines; seed++)
         {
             var engine = new Workbench(PracticeEngine.Start(plan, seed, difficulty: 1));
-            new AdvisedBalancer().Balance(engine);
-            for (var steps = 1; steps <= engine.Steps.Count; steps++)
+            var asked = 0;
+            new AdvisedBalancer(_ => asked++).Balance(engine);
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"engine {seed}: {asked} times advised, {engine.Steps.Count} steps, {(Environment.CpuUsage.TotalTime - clock).TotalSeconds:0.0} s of processor"));
+            for (var steps = 1; steps <= engine.Steps.Count; steps += Every)
             {
                 Measure(times, new BalanceBook { Plan = plan, Steps = [.. engine.Steps.Take(steps)], Meter = new MeterSettings { Available = PracticeEngine.AllKinds } });
             }
