@@ -5,6 +5,7 @@ using Tickover.Web.Cars;
 using Tickover.Web.Documents;
 using Tickover.Web.Frame;
 using Tickover.Web.Lan;
+using Tickover.Web.Linkages;
 using Tickover.Web.Mixture;
 using Tickover.Web.RoadLogs;
 using Tickover.Web.Visits;
@@ -98,6 +99,7 @@ public static class WebApp
         services.AddSingleton<BenchDesk>();
         services.AddSingleton<Drawings>();
         services.AddRoadLogs();
+        services.AddSingleton<LinkagesInHand>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
         services.AddSingleton<IMixtureAdvice, MixtureAdvice>();

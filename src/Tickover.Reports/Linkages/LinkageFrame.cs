@@ -11,7 +11,10 @@ internal sealed class LinkageFrame
     private const double PhoneWidth = 366;
     private const double Top = 34;                 // a heading
     private const double LabelHeight = 48;         // two lines of words beyond the carburettors
-    private const double LabelWidth = 104;
+    private const double NarrowLabelHeight = 66;   // three on a phone, where two carburettors stand side by side
+    private const double NoLabelHeight = 12;       // none where the words find room beside
+    private const double WordsWidth = 180;         // angle, air and the word for it
+    private const double PhoneRow = 30;            // front and scale have a row of their own
     private const double TallestFull = 300;
     private const double TallestPhone = 380;
     private const double ChartLeft = 44;
@@ -32,11 +35,13 @@ internal sealed class LinkageFrame
         var reach = view.Linkage.Carburettors.Max(c => view.Linkage.Shafts[c].Throttle!.BoreMillimetres) / 2;
         var (left, right) = (points.Min(p => p.X) - reach, points.Max(p => p.X) + reach);
         var (top, bottom) = (points.Min(p => p.Y) - reach, points.Max(p => p.Y) + reach);
-        var (wide, tall) = IsPhone ? (Width - 2 * LabelWidth, TallestPhone) : (Width - 40, TallestFull);
+        var (wide, tall) = IsPhone ? (Width - 40, TallestPhone) : (Width - 40, TallestFull);
         _scale = Math.Min(Largest, Math.Min(wide / (right - left), tall / (bottom - top)));
         _middle = new ChartPoint((left + right) / 2, (top + bottom) / 2);
-        var height = (bottom - top) * _scale + (IsPhone ? 0 : 2 * LabelHeight);
-        Plan = new Box(0, Top, Width, height);
+        HasRoomBeside = IsPhone && Beside(view) is var beside && (left + right) / 2 is var middle
+            && (Width / 2 + (Edges(view).Min() - reach - middle) * _scale >= beside || Width / 2 - (Edges(view).Max() + reach - middle) * _scale >= beside);
+        var label = HasRoomBeside ? NoLabelHeight : IsPhone ? NarrowLabelHeight : LabelHeight;
+        Plan = new Box(0, Top + (IsPhone ? PhoneRow : 0), Width, (bottom - top) * _scale + 2 * label);
         _centre = Plan.Centre;
         Air = new Box(ChartLeft, Plan.Bottom + ChartHeading, IsPhone ? Width - ChartLeft - 10 : Width / 2 - ChartLeft - 18, ChartHeight);
         Angle = IsPhone
@@ -46,6 +51,9 @@ internal sealed class LinkageFrame
     }
 
     internal bool IsPhone { get; }
+
+    /// <summary>Whether the words of every carburettor find room beside it, as with several in a line on a phone.</summary>
+    internal bool HasRoomBeside { get; }
 
     internal double Width { get; }
 
@@ -72,6 +80,14 @@ internal sealed class LinkageFrame
 
     // Seen from above: front to the left on a wide page, so that the car's left side is below; front up on a phone.
     private ChartPoint Turned(Place place) => IsPhone ? new ChartPoint(-place.Left, -place.Ahead) : new ChartPoint(-place.Ahead, place.Left);
+
+    // How much room the words of the carburettors take.
+    private static double Beside(LinkageView view) =>
+        Math.Max(WordsWidth, view.Analysis.Names.Max(n => LinkageLabels.NameWidth(n)) + LinkageLabels.Gap);
+
+    // How far left or right the ends of the spindles lie, mm.
+    private IEnumerable<double> Edges(LinkageView view) =>
+        view.Analysis.Stances.SelectMany(s => view.Linkage.Carburettors.SelectMany(c => new[] { s.Shafts[c].From, s.Shafts[c].To })).Select(p => Turned(p).X);
 
     private static IEnumerable<Place> Points(Workshop.Linkages.LinkageStance stance) =>
         stance.Shafts.SelectMany(s => new[] { s.From, s.To }).Concat(stance.Levers.SelectMany(l => l.Select(x => x.Ball)));

@@ -14,6 +14,7 @@ internal sealed class LinkagePlan(SvgDrawing drawing, LinkageView view, LinkageF
     private const double MarkedWidth = 5;
     private const double Ball = 4.5;
     private const double NameBelow = 20;
+    private const double NameTowardsDriver = 0.3;
     private const int RimSteps = 40;
     private static readonly CultureInfo C = CultureInfo.InvariantCulture;
 
@@ -40,17 +41,17 @@ internal sealed class LinkagePlan(SvgDrawing drawing, LinkageView view, LinkageF
 
     private void Front()
     {
-        const double length = 30;
-        var tail = frame.IsPhone ? new ChartPoint(16, 64) : new ChartPoint(44, frame.Plan.Top + 22);
+        var length = frame.IsPhone ? 24 : 30;
+        var tail = frame.IsPhone ? new ChartPoint(10, 56) : new ChartPoint(44, frame.Plan.Top + 22);
         var to = frame.IsPhone ? tail with { Y = tail.Y - length } : tail with { X = tail.X - length };
         drawing.Line(tail, to, Look.Line(Paint.Ink2, 2));
         var (dx, dy) = frame.IsPhone ? (5, 8) : (8, 5);
         drawing.Path(
             [new Polyline([new(to.X + dx, to.Y + dy), to, frame.IsPhone ? new(to.X - dx, to.Y + dy) : new(to.X + dx, to.Y - dy)], Closed: false)],
             Look.Line(Paint.Ink2, 2));
-        drawing.Text("front", frame.IsPhone ? new ChartPoint(26, 52) : new ChartPoint(14, frame.Plan.Top + 14), new Lettering { Anchor = Anchor.Start, Paint = Paint.Ink2 });
+        drawing.Text("front", frame.IsPhone ? new ChartPoint(24, 50) : new ChartPoint(14, frame.Plan.Top + 14), new Lettering { Anchor = Anchor.Start, Paint = Paint.Ink2 });
         var bar = frame.Length(100);
-        var at = new ChartPoint(frame.Width - bar - 2, frame.IsPhone ? 50 : frame.Plan.Top + 22);
+        var at = new ChartPoint(frame.Width - bar - 2, frame.IsPhone ? 54 : frame.Plan.Top + 22);
         drawing.Line(at, at with { X = at.X + bar }, Look.Line(Paint.Ink2, 2));
         drawing.Text("100\u202Fmm", new ChartPoint(at.X + bar / 2, at.Y - 6), new Lettering { Paint = Paint.Ink2 });
     }
@@ -119,7 +120,8 @@ internal sealed class LinkagePlan(SvgDrawing drawing, LinkageView view, LinkageF
         foreach (var rod in _marked.Select(i => view.Linkage.Links[i]).OfType<RodPart>())
         {
             var (a, b) = (frame.At(stance.Levers[rod.From][rod.FromLever].Ball), frame.At(stance.Levers[rod.To][rod.ToLever].Ball));
-            Name(rod.Name, new ChartPoint((a.X + b.X) / 2, (a.Y + b.Y) / 2 + (frame.IsPhone ? 5 : NameBelow)), Paint.Mark, bold: true);
+            var part = frame.IsPhone ? NameTowardsDriver : 0.5; // on a phone the far end has the carburettor's own words
+            Name(rod.Name, new ChartPoint(a.X + part * (b.X - a.X), a.Y + part * (b.Y - a.Y) + (frame.IsPhone ? 5 : NameBelow)), Paint.Mark, bold: true);
         }
 
         for (var s = 0; s < view.Linkage.Shafts.Count && !frame.IsPhone; s++)

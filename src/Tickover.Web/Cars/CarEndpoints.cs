@@ -1,4 +1,5 @@
 using Tickover.Web.Frame;
+using Tickover.Web.Linkages;
 using Tickover.Workshop.Cars;
 
 namespace Tickover.Web.Cars;
@@ -7,6 +8,7 @@ internal static class CarEndpoints
 {
     public static void MapCars(this IEndpointRouteBuilder routes)
     {
+        routes.MapLinkages();
         routes.MapGet("/cars", (ICarShelf shelf, CarRows rows, string? removed) => Pages.Show<CarsPage>(new
         {
             Rows = rows.Of(shelf.List()),

@@ -12,6 +12,9 @@ internal static class DocumentEndpoints
         routes.MapGet("/car-document", (Documentation documents) => documents.Html("car-document") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "How a car is written down", Html = html, BackTo = "/cars/new", BackWord = "Take a car in" })
             : Pages.NotFound("The guide is not part of this build.", "See docs/car-document.md."));
+        routes.MapGet("/linkage-document", (Documentation documents) => documents.Html("linkage-document") is { } html
+            ? Pages.Show<DocumentPage>(new { Heading = "How a linkage is written down", Html = html, BackTo = "/linkages", BackWord = "Linkages" })
+            : Pages.NotFound("The guide is not part of this build.", "See docs/linkage-document.md."));
         routes.MapGet("/tablets-explained", (Documentation documents) => documents.Html("tablets") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "How tablets are let in", Html = html, BackTo = "/tablets", BackWord = "Tablets" })
             : Pages.NotFound("The guide is not part of this build.", "See docs/tablets.md."));

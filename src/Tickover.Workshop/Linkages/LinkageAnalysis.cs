@@ -39,6 +39,9 @@ public sealed record LinkageAnalysis
     /// <summary>Rods that come into line with a lever.</summary>
     public required IReadOnlyList<OverCentre> OverCentres { get; init; }
 
+    /// <summary>Where a rod comes nearest to its lever's line, however far that is; null where no rod moves.</summary>
+    public OverCentre? NearestCentre { get; init; }
+
     /// <summary>Which carburettor to match the others to: its number.</summary>
     public required int Reference { get; init; }
 

@@ -36,6 +36,7 @@ public static class LinkageAnalyst
             EndsAt = EndsAt(motion),
             Reach = Reach(motion),
             OverCentres = CentreSearch.Of(motion),
+            NearestCentre = CentreSearch.Nearest(motion),
             Reference = reference,
             ReferenceWhy = why,
             Equalised = IsAlike(LinkageWorst.Of(course, within), within)

@@ -17,6 +17,7 @@ import { followPrints } from "./print.js";
 import { workOffline } from "./offline.js";
 import { followWaits } from "./wait.js";
 import { followRounds } from "./balance.js";
+import { followPedal } from "./pedal.js";
 
 askAboutFigures();
 followSwaps();
@@ -35,3 +36,4 @@ startSending();
 fillCode();
 workOffline();
 followWaits();
+followPedal();

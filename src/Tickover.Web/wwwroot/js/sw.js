@@ -125,7 +125,9 @@ async function putBy(request, answer) {
 /** @param {Request} request */
 async function lastSeen(request) {
   const cache = await caches.open(pagesCache);
-  const seen = await cache.match(request.url, { ignoreVary: true });
+  // The pedal of a linkage may have been moved since; the page can move it again.
+  const moved = new URL(request.url).pathname.startsWith("/linkages/");
+  const seen = (await cache.match(request.url, { ignoreVary: true })) ?? (moved ? await cache.match(request.url, { ignoreVary: true, ignoreSearch: true }) : undefined);
   if (!seen) {
     return null;
   }

@@ -9,7 +9,7 @@ internal static class AdviceWriter
     private const double Felt = 0.05; // degrees: a third of what makes 10 % of idle air
 
     public static IReadOnlyList<LinkageAdvice> Of(LinkageAnalysis a) =>
-        [.. Centres(a), .. Mismatch(a), .. Rest(a), .. Reach(a), Reference(a), .. Play(a), .. Warm(a), .. WindUp(a)];
+        [.. Centres(a), .. Mismatch(a), .. Rest(a), .. Reach(a), .. Clear(a), Reference(a), .. Play(a), .. Warm(a), .. WindUp(a)];
 
     private static IEnumerable<LinkageAdvice> Centres(LinkageAnalysis a)
     {
@@ -22,6 +22,14 @@ internal static class AdviceWriter
                 OverCentreKind.Dead => new LinkageAdvice("Dead point", $"{Capital(where)}, {centre.Rod} lies in line with the lever {centre.Lever}, and nothing moves on. Springs may not bring it back: it can hold the throttle open. Do not drive it; turn the lever or lengthen it first.", IsDanger: true),
                 _ => new LinkageAdvice("Near the line", $"{Capital(where)}, only {LinkageWords.Degrees(centre.DegreesOff)} lie between {centre.Rod} and the lever {centre.Lever}: little pull is left there, and play and friction count for more. Keep {OverCentre.NearDegrees:0}° or more."),
             };
+        }
+    }
+
+    private static IEnumerable<LinkageAdvice> Clear(LinkageAnalysis a)
+    {
+        if (a.OverCentres.Count == 0 && a.NearestCentre is { } nearest)
+        {
+            yield return new LinkageAdvice("Clear of the line", $"No rod comes into line with a lever. {Capital(nearest.Rod)} comes nearest, {LinkageWords.Degrees(nearest.DegreesOff)} off {nearest.Lever} {LinkageWords.Pedal(nearest.Down)}; keep {OverCentre.NearDegrees:0}° or more.");
         }
     }
 
@@ -44,13 +52,13 @@ internal static class AdviceWriter
         }
 
         yield return new LinkageAdvice(
-            "Expect afterwards",
+            LinkageAdvice.Expect,
             $"Off idle {LinkageWords.Percent(worst.OffIdle)} becomes {LinkageWords.Percent(after.OffIdle)}, at idle {LinkageWords.Percent(worst.Idle)} becomes {LinkageWords.Percent(after.Idle)}. "
             + (after.Idle > a.Limits.IdlePart
                 ? "What the threads' steps leave at idle is less than a hand can set in a rod: drop the ball on with the plates on their stops, then balance by the stop screws."
                 : a.Equalised.Moves.Any(m => m.Adjuster.Kind is LinkageAdjusterKind.Clamp)
                 ? "Set the rods first. A lever finds its place by itself: rod on, plate on its stop, pedal up, then nip the clamp. Read all barrels again at idle."
-                : "Read all barrels again at idle after each rod: if idle moved, a rod is holding a plate."));
+                : "Read all barrels again at idle after each move: if idle moved, a rod is holding a plate."));
     }
 
     // A rod's error is there from the start; a lever's grows.
@@ -88,6 +96,7 @@ internal static class AdviceWriter
         var wanting = a.Reach.Select((r, i) => (r.ShortByDegrees, Name: a.Names[i])).Where(x => x.ShortByDegrees > ReachLine.Negligible).ToArray();
         if (wanting.Length == 0)
         {
+            yield return new LinkageAdvice("Full throttle", $"Every plate comes within {LinkageWords.Degrees(ReachLine.Negligible)} of its full-throttle stop{(a.End is TravelEnd.FullStop ? $"; {a.EndsAt} meets it first" : "")}. Press the pedal itself, engine off, and look down each barrel: carpet and pedal stop are not in the figures.");
             yield break;
         }
 

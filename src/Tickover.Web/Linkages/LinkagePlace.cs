@@ -1,0 +1,11 @@
+using Tickover.Reports.Linkages;
+using Tickover.Workshop.Visits;
+
+namespace Tickover.Web.Linkages;
+
+/// <summary>What of a linkage is looked at.</summary>
+/// <param name="Linkage">The linkage.</param>
+/// <param name="Down">How far the pedal is down, per cent.</param>
+/// <param name="Setting">As found or as advised.</param>
+/// <param name="Visit">The visit it was come to from; null where it was none.</param>
+public sealed record LinkagePlace(LinkageInHand Linkage, int Down, LinkageSetting Setting, Id<Visit>? Visit = null);
