@@ -36,7 +36,7 @@ public sealed class EveryPageTests(Workshop workshop)
 
     [Theory]
     [InlineData("{osprey}/road-logs", "paper")]
-    [InlineData("{osprey}/road-logs", "evening")]
+    [InlineData("{osprey}/road-logs", "evening", Traits = ["Speed", "slow"])]
     [InlineData("{osprey}/road-logs/trial-card", "daylight")]
     public async Task A_choice_of_jets_fits_a_desk_and_a_phone(string address, string theme)
     {
@@ -51,6 +51,7 @@ public sealed class EveryPageTests(Workshop workshop)
 
     // What lies between phone and desk: a tablet upright, and one lying.
     [Theory]
+    [Trait("Speed", "slow")]
     [InlineData("/cars/osprey-v8/mixture", 820)]
     [InlineData("/cars/osprey-v8/mixture", 1024)]
     [InlineData("/cars/osprey-v8/jets?part=idleJet&value=57", 820)]

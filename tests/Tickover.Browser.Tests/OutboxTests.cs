@@ -99,6 +99,7 @@ public sealed class OutboxTests(Workshop workshop) : IAsyncLifetime
     }
 
     [Fact]
+    [Trait("Speed", "slow")]
     public async Task Five_hundred_entries_in_ten_minutes_without_wifi_lose_none_and_double_none()
     {
         var page = await OpenAsync(simulatedTime: true);
@@ -162,7 +163,7 @@ public sealed class OutboxTests(Workshop workshop) : IAsyncLifetime
 
     [Theory]
     [InlineData(true)]
-    [InlineData(false)]
+    [InlineData(false, Traits = ["Speed", "slow"])]
     public async Task Two_tabs_send_each_entry_once(bool locks)
     {
         if (!locks)

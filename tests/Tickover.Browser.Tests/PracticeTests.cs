@@ -12,7 +12,7 @@ public sealed class PracticeTests(Workshop workshop)
 
     [Theory]
     [InlineData(1280, 800, "One hidden fault", "7", 1)]
-    [InlineData(390, 844, "Healthy, out of balance", "7", 0)]
+    [InlineData(390, 844, "Healthy, out of balance", "7", 0, Traits = ["Speed", "slow"])]
     public async Task Pressing_what_is_offered_brings_a_v8_within_limits(int width, int height, string hard, string seed, int faults)
     {
         await using var window = await workshop.OpenAsync((width, height));

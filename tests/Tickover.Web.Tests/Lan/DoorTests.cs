@@ -197,6 +197,7 @@ public sealed class DoorTests
     }
 
     [Fact]
+    [Trait("Speed", "slow")]
     public async Task Twenty_tablets_that_each_send_500_entries_at_once_are_not_held_up()
     {
         await using var app = await LanApp.StartAsync();
