@@ -10,7 +10,8 @@ public static class PlanDocument
     /// <summary>What the document's format says.</summary>
     public const string Format = "tickover-plan-1";
 
-    private const int MostBarrels = 24;
+    /// <summary>Most barrels a plan may have.</summary>
+    public const int MostBarrels = 24;
     private static readonly JsonSerializerOptions Lenient = new(JsonSerializerDefaults.Web)
     {
         ReadCommentHandling = JsonCommentHandling.Skip,

@@ -27,11 +27,11 @@ public sealed record BalanceOfVisit
 
     /// <summary>Puts the balancing of a visit together.</summary>
     /// <param name="record">The visit.</param>
-    /// <returns>The balancing; null where the car is not described, so that nobody knows its barrels.</returns>
+    /// <returns>The balancing; null where there is neither a plan nor a description of the car, so that nobody knows its barrels.</returns>
     public static BalanceOfVisit? Of(VisitRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return Places.CarOf(record) is { } car ? Of(record, PlanOfCar.Of(car)) : null;
+        return PlanOfVisit.Of(record) is { } plan ? Of(record, plan) : null;
     }
 
     /// <summary>Puts the balancing of a visit together for a plan.</summary>
