@@ -29,6 +29,7 @@ internal static class PlanFields
                 throttleBore = Number(fields, "throttleBore"),
                 closedAngle = Number(fields, "closedAngle"),
                 idleSpeed = Number(fields, "idleSpeed"),
+                mixtureScrews = fields.Ticked("airScrews") ? "air" : "emulsion",
                 bypass = fields.Ticked("bypass"),
                 carburettors = Enumerable.Range(0, carburettors).Select(c => new
                 {

@@ -155,7 +155,7 @@ internal sealed class AdviceWords
     public NextMove Done(Condition idle)
     {
         var worst = _model.Held.Prepend(idle).Max(c => c.Rows.Max(r => Math.Abs(r.Level - c.Mean)) / _book.Limits.OffMean(c.IsIdle, c.Mean));
-        var mixture = (_book.Meter.Available & (ReadKinds.Lambda | ReadKinds.Speed)) != ReadKinds.None;
+        var mixture = (_book.Meter.Available & (ReadKinds.Lambda | ReadKinds.Speed | ReadKinds.BankGas)) != ReadKinds.None;
         return new()
         {
             Kind = NextKind.Done,
