@@ -37,7 +37,10 @@ internal static class BalanceEndpoints
             Meter = new MeterSettings { Available = balance.Available },
         };
         var chosen = RoundMeasure.Find(read);
-        var bench = BalanceBench.Of(book, (chosen?.HeldRpm, chosen is not null), $"{Of(record.Visit.Id)}/acts");
+
+        // While nothing may be read, the last round is of more use than the empty rings of the next.
+        var last = chosen is null && BalancePage.ShutOn(record, desk.Today).Count > 0 ? book.Steps.OfType<RoundRead>().LastOrDefault()?.Round : null;
+        var bench = BalanceBench.Of(book, last is null ? (chosen?.HeldRpm, chosen is not null) : (last.HeldRpm, true), $"{Of(record.Visit.Id)}/acts");
         bench = bench with { Reading = ReadPlan.Of(balance, bench.Next, chosen) };
         return Pages.Show<BalancePage>(new { Record = record, Bench = bench, IsChosen = chosen is not null, desk.Person, desk.Today, Ask = ask });
     }
