@@ -22,6 +22,8 @@ public static class CheckCatalogue
         CompositionChecks.Group,
         ExhaustChecks.Group,
         WallFilmChecks.Group,
+        CorrosionChecks.Group,
+        LeakChecks.Group,
         UnitChecks.Group,
     ];
 
