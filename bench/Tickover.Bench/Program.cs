@@ -3,6 +3,7 @@ using Tickover.Bench;
 using Tickover.Bench.Balance;
 using Tickover.Bench.Fit;
 using Tickover.Bench.Peer;
+using Tickover.Bench.Pits;
 using Tickover.Bench.Road;
 using Tickover.Bench.Shopfloor;
 
@@ -23,6 +24,7 @@ return args switch
     ["balance-study", .. var words] => BalanceStudy.Run(words),
     ["balance-plan"] => PlanTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
+    ["wall-study"] => WallStudy.Run(),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
@@ -36,6 +38,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | wall-study | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

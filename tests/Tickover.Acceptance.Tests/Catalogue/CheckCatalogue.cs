@@ -23,6 +23,8 @@ public static class CheckCatalogue
         CompositionChecks.Group,
         ExhaustChecks.Group,
         WallFilmChecks.Group,
+        CorrosionChecks.Group,
+        LeakChecks.Group,
         UnitChecks.Group,
     ];
 
