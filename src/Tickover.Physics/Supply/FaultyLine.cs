@@ -9,8 +9,9 @@ namespace Tickover.Physics.Supply;
 internal sealed record FaultyLine(SupplyFaultKind Kind, SupplyLine Line, double? PressureHeld = null, double VoltsFactor = 1, double SuctionFactor = 1)
 {
     private const string Narrowing = "narrowing";
+    private const int Sizes = 6; // a step apart is about what gauge and stopwatch tell apart
 
-    /// <summary>All faults a line can have, each in three sizes.</summary>
+    /// <summary>All faults a line can have, each in several sizes.</summary>
     /// <param name="test">The line and how it is tested.</param>
     /// <param name="openFlow">What the good line passes into the can, m³/s.</param>
     /// <returns>The lines; a fault of a part the line has not is left out.</returns>
@@ -18,8 +19,9 @@ internal sealed record FaultyLine(SupplyFaultKind Kind, SupplyLine Line, double?
     {
         var line = test.Line;
         yield return new FaultyLine(SupplyFaultKind.None, line);
-        foreach (var size in new[] { 0, 1, 2 })
+        for (var i = 0; i < Sizes; i++)
         {
+            var size = i / (Sizes - 1.0);
             foreach (var faulty in Ways(test, openFlow, size).Concat(Pumps(line, size)).Concat(Rests(line, size)))
             {
                 yield return faulty;
@@ -27,54 +29,51 @@ internal sealed record FaultyLine(SupplyFaultKind Kind, SupplyLine Line, double?
         }
     }
 
-    private static IEnumerable<FaultyLine> Ways(SupplyTest test, double openFlow, int size)
+    private static IEnumerable<FaultyLine> Ways(SupplyTest test, double openFlow, double size)
     {
         var line = test.Line;
-        double[] loadings = [5, 25, 120];
-        double[] narrowings = [8e3, 3e4, 1.2e5]; // Pa at the good line's open flow
-        double[] vents = [-3e3, -8e3, -2e4];
+        var narrowing = Times(5e3, 3e5, size); // Pa at the good line's open flow
         if (test.FilterName is { } filter)
         {
-            yield return new(SupplyFaultKind.FilterLoaded, Changed(line, part => part is FuelFilter clean && part.Name.Equals(filter, StringComparison.Ordinal) ? clean with { Loading = clean.Loading * loadings[size] } : part));
-            yield return new(SupplyFaultKind.DeliveryRestricted, Narrowed(line, filter, narrowings[size], openFlow));
+            yield return new(SupplyFaultKind.FilterLoaded, Changed(line, part => part is FuelFilter clean && part.Name.Equals(filter, StringComparison.Ordinal) ? clean with { Loading = clean.Loading * Times(4, 400, size) } : part));
+            yield return new(SupplyFaultKind.DeliveryRestricted, Narrowed(line, filter, narrowing, openFlow));
         }
 
-        yield return new(SupplyFaultKind.SuctionRestricted, Narrowed(line, line.Pump!.Name, narrowings[size], openFlow));
-        yield return new(SupplyFaultKind.VentStopped, line with { TankGaugePascals = line.TankGaugePascals + vents[size] });
+        yield return new(SupplyFaultKind.SuctionRestricted, Narrowed(line, line.Pump!.Name, narrowing, openFlow));
+        yield return new(SupplyFaultKind.VentStopped, line with { TankGaugePascals = line.TankGaugePascals - Times(2e3, 2e4, size) });
     }
 
-    private static IEnumerable<FaultyLine> Pumps(SupplyLine line, int size)
+    private static IEnumerable<FaultyLine> Pumps(SupplyLine line, double size)
     {
-        double[] slight = [0.9, 0.75, 0.6];
-        double[] marked = [0.8, 0.6, 0.4];
-        double[] held = [0.4, 0.2, 0.05];
-        double[] dry = [0.7, 0.5, 0.3];
-        yield return new(SupplyFaultKind.PumpWorn, Scaled(line, marked[size], marked[size]));
-        yield return new(SupplyFaultKind.PumpValvesLeak, Scaled(line, slight[size], slight[size]), held[size]);
-        yield return new(SupplyFaultKind.AirLeak, Scaled(line, slight[size], dry[size]), SuctionFactor: dry[size]);
+        var slight = Times(0.92, 0.55, size);
+        var marked = Times(0.85, 0.35, size);
+        var dry = Times(0.75, 0.25, size);
+        yield return new(SupplyFaultKind.PumpWorn, Scaled(line, marked, marked));
+        yield return new(SupplyFaultKind.PumpValvesLeak, Scaled(line, slight, slight), Times(0.5, 0.03, size));
+        yield return new(SupplyFaultKind.AirLeak, Scaled(line, slight, dry), SuctionFactor: dry);
         if (line.Pump!.Kind == PumpKind.Electric)
         {
             // Of an electric pump the flow goes with the voltage, the pressure with its square where a motor makes it.
-            yield return new(SupplyFaultKind.LowVoltage, Scaled(line, marked[size] * marked[size], marked[size]), VoltsFactor: marked[size]);
+            yield return new(SupplyFaultKind.LowVoltage, Scaled(line, marked * marked, marked), VoltsFactor: marked);
         }
     }
 
-    private static IEnumerable<FaultyLine> Rests(SupplyLine line, int size)
+    private static IEnumerable<FaultyLine> Rests(SupplyLine line, double size)
     {
-        double[] held = [0.5, 0.25, 0.1];
-        double[] regulated = [0.8, 0.6, 0.4];
-        double[] widened = [1.5, 2, 3];
-        yield return new(SupplyFaultKind.FloatValveLeaks, line, held[size]);
+        yield return new(SupplyFaultKind.FloatValveLeaks, line, Times(0.6, 0.08, size));
         if (line.Parts.Any(part => part is PressureRegulator))
         {
-            yield return new(SupplyFaultKind.RegulatorLow, Changed(line, part => part is PressureRegulator good ? good with { SetGaugePascals = good.SetGaugePascals * regulated[size] } : part));
+            yield return new(SupplyFaultKind.RegulatorLow, Changed(line, part => part is PressureRegulator good ? good with { SetGaugePascals = good.SetGaugePascals * Times(0.85, 0.35, size) } : part));
         }
 
         if (line.Parts.Any(part => part is TankReturn))
         {
-            yield return new(SupplyFaultKind.ReturnWide, Changed(line, part => part is TankReturn good ? good with { RestrictorMetres = good.RestrictorMetres * widened[size] } : part));
+            yield return new(SupplyFaultKind.ReturnWide, Changed(line, part => part is TankReturn good ? good with { RestrictorMetres = good.RestrictorMetres * Times(1.4, 3, size) } : part));
         }
     }
+
+    // From slight to bad in even ratios.
+    private static double Times(double slight, double bad, double size) => slight * Math.Pow(bad / slight, size);
 
     private static SupplyLine Changed(SupplyLine line, Func<SupplyPart, SupplyPart> change) => line with { Parts = [.. line.Parts.Select(change)] };
 

@@ -2,7 +2,7 @@ namespace Tickover.Physics.Supply;
 
 /// <summary>Weighs the causes of a fuel line's trouble by what its own model says each would show.</summary>
 /// <remarks>
-/// Bayes' rule over faults in three sizes each, with Gaussian errors of reading and model. How often each fault is met is assumed, as are the
+/// Bayes' rule over faults in six sizes each, with Gaussian errors of reading and model. How often each fault is met is assumed, as are the
 /// sizes: the order of the causes stands on the readings, the second digit of a probability on nothing.
 /// </remarks>
 public static class SupplyDiagnostician
