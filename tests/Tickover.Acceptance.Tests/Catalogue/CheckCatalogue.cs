@@ -12,6 +12,7 @@ public static class CheckCatalogue
         FlowBenchChecks.Group,
         ThrottleChecks.Group,
         LinkageChecks.Group,
+        SupplyChecks.Group,
         BalancingChecks.Group,
         PracticeChecks.Group,
         ChokeChecks.Group,
