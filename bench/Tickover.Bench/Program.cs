@@ -5,6 +5,7 @@ using Tickover.Bench.Fit;
 using Tickover.Bench.Peer;
 using Tickover.Bench.Road;
 using Tickover.Bench.Shopfloor;
+using Tickover.Bench.Tanks;
 
 return args switch
 {
@@ -22,6 +23,7 @@ return args switch
     ["study", .. var words] => StudyCommand.Run(words),
     ["balance-study", .. var words] => BalanceStudy.Run(words),
     ["balance-plan"] => PlanTime.Run(),
+    ["tank"] => TankTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
@@ -36,6 +38,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | tank | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

@@ -74,9 +74,9 @@ public sealed record SenderDiagnosis
 
     private static double OhmsDeviation(SenderCase of, SenderSurvey survey)
     {
-        // A float that does not move is sure of where it is, whatever the fuel does.
-        var travel = of.Fault is SenderFault.StuckFloat or SenderFault.Open or SenderFault.Short ? 0 : survey.TravelDeviation;
-        var own = of.Fault is SenderFault.Short && !of.InWire ? 0 : of.Sender.SpanOhms * Math.Sqrt(FamilyPart * FamilyPart + travel * travel);
+        // A float that does not move is sure of where it is, whatever the fuel does; a short is none of the family's business.
+        var travel = of.Fault is SenderFault.StuckFloat ? 0 : survey.TravelDeviation;
+        var own = of is { Fault: SenderFault.Short, InWire: false } ? 0 : of.Sender.SpanOhms * Math.Sqrt(FamilyPart * FamilyPart + travel * travel);
         return Math.Sqrt(own * own + MeterOhms * MeterOhms); // gauges (9)
     }
 

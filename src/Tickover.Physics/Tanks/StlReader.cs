@@ -24,7 +24,8 @@ internal static class StlReader
             }
         }
 
-        return bytes.TrimStart("\uFEFF \t\r\n"u8).StartsWith("solid"u8)
+        // Words hold no zero byte: a binary file that is cut short does.
+        return bytes.TrimStart("\uFEFF \t\r\n"u8).StartsWith("solid"u8) && !bytes.Contains((byte)0)
             ? Text(Encoding.UTF8.GetString(bytes))
             : ([], "This is no STL mesh: neither the text form, which begins with \"solid\", nor the binary form, whose length does not fit the number of triangles it names. It may be cut short.");
     }

@@ -27,6 +27,6 @@ internal struct WetMoments
         Height += weighted * heights * Third;
         HeightSquared += weighted * Sixth * (at.H0 * at.H0 + at.H1 * at.H1 + at.H2 * at.H2 + at.H0 * at.H1 + at.H1 * at.H2 + at.H2 * at.H0);
         Place += weighted * Third * places;
-        PlaceHeight += weighted * Twelfth * (heights * places + (at.H0 * at.P0 + at.H1 * at.P1 + at.H2 * at.P2)); // exact for products of two linear functions
+        PlaceHeight += weighted * Twelfth * (heights * places + (at.H0 * at.P0 + at.H1 * at.P1 + at.H2 * at.P2)); // tanks (5)
     }
 }

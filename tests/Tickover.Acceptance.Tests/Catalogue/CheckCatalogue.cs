@@ -11,6 +11,8 @@ public static class CheckCatalogue
         JetChecks.Group,
         ThrottleChecks.Group,
         LinkageChecks.Group,
+        TankChecks.Group,
+        SenderChecks.Group,
         BalancingChecks.Group,
         PracticeChecks.Group,
         ChokeChecks.Group,
