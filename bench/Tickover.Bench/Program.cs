@@ -7,6 +7,7 @@ using Tickover.Bench.Pits;
 using Tickover.Bench.Road;
 using Tickover.Bench.Shopfloor;
 using Tickover.Bench.Supply;
+using Tickover.Bench.Tanks;
 
 return args switch
 {
@@ -24,6 +25,7 @@ return args switch
     ["study", .. var words] => StudyCommand.Run(words),
     ["balance-study", .. var words] => BalanceStudy.Run(words),
     ["balance-plan"] => PlanTime.Run(),
+    ["tank"] => TankTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
     ["wall-study"] => WallStudy.Run(),
     ["supply"] => SupplyTime.Run(),
@@ -42,5 +44,6 @@ static int Usage()
 {
     Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | wall-study | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | supply | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | tank | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

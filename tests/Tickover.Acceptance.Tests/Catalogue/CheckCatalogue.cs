@@ -13,6 +13,8 @@ public static class CheckCatalogue
         ThrottleChecks.Group,
         LinkageChecks.Group,
         SupplyChecks.Group,
+        TankChecks.Group,
+        SenderChecks.Group,
         BalancingChecks.Group,
         PracticeChecks.Group,
         ChokeChecks.Group,
