@@ -2,6 +2,7 @@ using BenchmarkDotNet.Running;
 using Tickover.Bench;
 using Tickover.Bench.Balance;
 using Tickover.Bench.Fit;
+using Tickover.Bench.Gauge;
 using Tickover.Bench.Peer;
 using Tickover.Bench.Road;
 using Tickover.Bench.Shopfloor;
@@ -23,6 +24,7 @@ return args switch
     ["balance-study", .. var words] => BalanceStudy.Run(words),
     ["balance-plan"] => PlanTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
+    ["gauge"] => GaugeSpeed.Run(),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
