@@ -6,6 +6,8 @@ internal sealed class MarchGauge
     private readonly SenderFamily _family;
     private readonly FloatArm _arm;
     private readonly FloatArm? _second;
+    private readonly OhmsTable _table;
+    private readonly OhmsTable? _secondTable;
     private readonly RestingNeedle _rest;
     private readonly double _lampTravel;
     private readonly Follower _average;
@@ -14,7 +16,8 @@ internal sealed class MarchGauge
     internal MarchGauge(TwoTanks tanks, double step)
     {
         (_family, _arm, _second) = (tanks.Gauge.Circuit.Sender, tanks.Sender.Arm, tanks.SecondSender?.Arm);
-        SecondPlace = tanks.SecondSender?.Place ?? default;
+        _table = new OhmsTable(_arm, _family);
+        _secondTable = _second is null ? null : new OhmsTable(_second, _family);
         _rest = tanks.Gauge.Circuit.ToRest();
         _lampTravel = tanks.Gauge.LampTravel;
         _average = new Follower(tanks.Gauge.AveragingSeconds, step);
@@ -22,8 +25,6 @@ internal sealed class MarchGauge
     }
 
     internal bool Second => _second is not null;
-
-    internal TankPlace SecondPlace { get; }
 
     internal double Needle => _needle.Value;
 
@@ -48,5 +49,10 @@ internal sealed class MarchGauge
         }
     }
 
-    internal void Step(double level, double secondLevel) => _needle.Step(_rest.NeedleAt(_average.Step(OhmsAt(level, secondLevel))));
+    internal void Step(double level, double secondLevel)
+    {
+        var ohms = _table.At(level);
+        ohms = _secondTable is { } second ? 0.5 * (ohms + second.At(secondLevel)) : ohms;
+        _needle.Step(_rest.NeedleAt(_average.Step(ohms)));
+    }
 }

@@ -13,25 +13,21 @@ internal sealed class MarchTank
     private readonly double _capacity;
     private readonly double _height;
     private readonly double _neck;
-    private readonly double _width;
-    private readonly double _length;
     private readonly bool _sealed;
     private readonly double _air;
     private SloshMode _across;
     private SloshMode _along;
     private double _tuned = UntunedDepth;
     private double _level;
-    private (double Left, double Ahead, double AcrossShape, double AlongShape) _shape = (double.NaN, 0, 0, 0);
-    private (double Left, double Ahead, double AcrossShape, double AlongShape) _other = (double.NaN, 0, 0, 0);
 
     internal MarchTank(LinkedTank tank, double volume, double step, bool isSealed)
     {
         (_nodes, _capacity, _height, _neck) = (tank.Table.Nodes, tank.Table.CapacityCubicMetres, tank.Table.HeightMetres, tank.Table.NeckSquareMetres);
         _perVolume = LevelTable.Layers / _capacity;
-        (_width, _length) = (tank.WidthMetres, tank.LengthMetres);
+        (Width, Length) = (tank.WidthMetres, tank.LengthMetres);
         (_sealed, _air, Volume) = (isSealed, Math.Max(LeastAir, _capacity - volume), volume);
-        _across = new SloshMode(_width, tank.Damping, step);
-        _along = new SloshMode(_length, tank.Damping, step);
+        _across = new SloshMode(Width, tank.Damping, step);
+        _along = new SloshMode(Length, tank.Damping, step);
     }
 
     internal double Volume { get; set; }
@@ -40,6 +36,15 @@ internal sealed class MarchTank
     internal double Plane { get; private set; }
 
     internal double AcrossWave => _across.HeightMetres;
+
+    internal double AlongWave => _along.HeightMetres;
+
+    internal double Width { get; }
+
+    internal double Length { get; }
+
+    /// <summary>Where no fuel can stand higher: the roof, or the neck when that is full.</summary>
+    internal double Ceiling => Math.Max(_height, _level);
 
     /// <summary>Pressure of the air over the ambient's, as a share of it.</summary>
     internal double Squeeze() => _sealed ? _air / Math.Max(LeastAir, _capacity - Volume) - 1 : 0; // sending (8)
@@ -50,21 +55,6 @@ internal sealed class MarchTank
     {
         _level = LevelNow();
         Plane = PlaneOf(_level, slope);
-    }
-
-    internal double PlaneAt(double slope) => PlaneOf(LevelNow(), slope);
-
-    /// <summary>Depth of fuel at a place, with the wave.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    internal double LevelAt(double ahead, double left, double across, double along)
-    {
-        if (left != _shape.Left || ahead != _shape.Ahead)
-        {
-            Shape(left, ahead);
-        }
-
-        var level = Plane - across * left - along * ahead + _shape.AcrossShape * _across.HeightMetres + _shape.AlongShape * _along.HeightMetres; // sending (3)
-        return Math.Clamp(level, 0, Math.Max(_height, _level));
     }
 
     /// <summary>One step of both waves.</summary>
@@ -98,7 +88,7 @@ internal sealed class MarchTank
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double PlaneOf(double level, double slope)
     {
-        var rise = 0.5 * _width * Math.Abs(slope);
+        var rise = 0.5 * Width * Math.Abs(slope);
         return level >= rise && level + rise <= _height ? level : Cornered(level, rise);
     }
 
@@ -118,14 +108,5 @@ internal sealed class MarchTank
         }
 
         return level + rise > _height && roof <= _height ? _height - roof + rise : 0.5 * _height + 2 * rise * (level / _height - 0.5);
-    }
-
-    private void Shape(double left, double ahead)
-    {
-        (_shape, _other) = (_other, _shape);
-        if (left != _shape.Left || ahead != _shape.Ahead)
-        {
-            _shape = (left, ahead, Math.Sin(Math.PI * left / _width), Math.Sin(Math.PI * ahead / _length));
-        }
     }
 }

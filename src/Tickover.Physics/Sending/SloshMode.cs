@@ -10,6 +10,7 @@ public struct SloshMode
     private readonly double _span;
     private readonly double _damping;
     private readonly double _step;
+    private readonly double _push;
     private double _lag;
     private double _c11;
     private double _c12;
@@ -27,6 +28,7 @@ public struct SloshMode
         _span = Precondition.Positive(spanMetres);
         _damping = Precondition.Within(damping, 0, 1 - 1e-9);
         _step = Precondition.Positive(stepSeconds);
+        _push = -Share(spanMetres) / stepSeconds;
     }
 
     /// <summary>Height of the mode at the wall over the surface at rest, m.</summary>
@@ -69,7 +71,7 @@ public struct SloshMode
     /// <param name="slopeChange">By how much the acceleration over the pull rises in the step.</param>
     public void Step(double slopeChange)
     {
-        var rate = -Share(_span) * slopeChange / _step; // sending (12)
+        var rate = _push * slopeChange; // sending (12)
         var above = _height + _lag * rate;
         var speed = _speed - rate;
         _height = _c11 * above + _c12 * speed - _lag * rate; // sending (13)

@@ -6,7 +6,7 @@ namespace Tickover.Physics.Sending;
 /// <remarks>Second order; the pipe's step is implicit in its friction and goes over to the full implicit one where friction is stiff.</remarks>
 internal sealed class TwoTankMarch
 {
-    private const double RetuneMetres = 0.25e-3;           // 0.25 % of the frequency at a depth of 50 mm
+    private const double RetuneMetres = 0.5e-3;            // 0.5 % of the frequency at a depth of 50 mm
     private const double LeastCover = 1e-3;
 
     private readonly MarchTank _left;
@@ -21,14 +21,19 @@ internal sealed class TwoTankMarch
     private readonly bool _returnsLeft;
     private readonly double _drawn;
     private readonly double _returned;
-    private readonly TankPlace _pickUp;
-    private readonly TankPlace _float;
+    private readonly MarchPlace _pickUp;
+    private readonly MarchPlace _float;
+    private readonly MarchPlace _second;
+    private readonly double _pickUpHeight;
     private readonly double _gas;
     private readonly double _mouth;
     private readonly double _inward;
     private double _flow;
     private double _earlierFlow;
     private double _cover = 1;
+    private double _across;
+    private double _along;
+    private double _steepest;
 
     internal TwoTankMarch(TwoTanks tanks, RoadSample road, (double Left, double Right) start, double step, double? needle)
     {
@@ -44,16 +49,18 @@ internal sealed class TwoTankMarch
         if (tanks.Draw is { } draw)
         {
             (_drawn, _returned) = (draw.BurntCubicMetresPerSecond + draw.ReturnCubicMetresPerSecond, draw.ReturnCubicMetresPerSecond);
-            (_drawsLeft, _returnsLeft, _pickUp) = (draw.PickUp.Side is TankSide.Left, draw.ReturnSide is TankSide.Left, draw.PickUp);
+            (_drawsLeft, _returnsLeft, _pickUpHeight) = (draw.PickUp.Side is TankSide.Left, draw.ReturnSide is TankSide.Left, draw.PickUp.HeightMetres);
         }
 
-        _float = tanks.Sender.Place;
-        var (acrossSlope, alongSlope) = Slopes(road);
-        _left.Lie(acrossSlope);
-        _right.Lie(acrossSlope);
+        _float = Place(tanks.Sender.Place);
+        _second = Place(tanks.SecondSender?.Place ?? tanks.Sender.Place);
+        _pickUp = Place(tanks.Draw?.PickUp ?? tanks.Sender.Place);
+        (_across, _along) = Slopes(road);
+        _left.Lie(_across);
+        _right.Lie(_across);
         _gauge = new MarchGauge(tanks, step);
-        _gauge.Start(Level(tanks.Sender.Place, acrossSlope, alongSlope), SecondLevel(acrossSlope, alongSlope), needle);
-        _cover = Cover(acrossSlope, alongSlope);
+        _gauge.Start(_float.LevelAt(_across, _along), _second.LevelAt(_across, _along), needle);
+        _cover = Cover();
     }
 
     internal double LeftVolume => _left.Volume;
@@ -66,34 +73,45 @@ internal sealed class TwoTankMarch
 
     internal double DrySeconds { get; private set; }
 
+    /// <summary>Steepest slope of the surface at rest so far, at the samples.</summary>
+    internal double Steepest => _steepest;
+
     /// <summary>From one sample of the road to the next.</summary>
     internal void Over(in RoadSample from, in RoadSample to, int steps)
     {
-        var share = 1.0 / steps;
-        for (var i = 0; i < steps; i++)
+        if (steps == 1)
         {
-            Step(Between(from, to, (i + 0.5) * share), SlopeBetween(from, to, i * share), SlopeBetween(from, to, (i + 1) * share));
+            Step(Between(from, to, 0.5), Slopes(to));
         }
+        else
+        {
+            var share = 1.0 / steps;
+            for (var i = 0; i < steps; i++)
+            {
+                Step(Between(from, to, (i + 0.5) * share), Slopes(Between(from, to, (i + 1) * share)));
+            }
+        }
+
+        _steepest = Math.Max(_steepest, Math.Max(Math.Abs(_across), Math.Abs(_along)));
     }
 
     internal SendingMoment Moment(double seconds, RoadSample road)
     {
-        var (across, along) = Slopes(road);
-        var level = Level(_float, across, along);
+        var level = _float.LevelAt(_across, _along);
         return new SendingMoment
         {
             Seconds = seconds,
             Road = road,
             LeftCubicMetres = _left.Volume,
             RightCubicMetres = _right.Volume,
-            LeftLevelMetres = _left.PlaneAt(across),
-            RightLevelMetres = _right.PlaneAt(across),
+            LeftLevelMetres = _left.Plane,
+            RightLevelMetres = _right.Plane,
             FlowToRight = _flow,
             LeftWaveMetres = _left.AcrossWave,
             RightWaveMetres = _right.AcrossWave,
             SenderLevelMetres = level,
             Travel = _gauge.TravelAt(level),
-            Ohms = _gauge.OhmsAt(level, SecondLevel(across, along)),
+            Ohms = _gauge.OhmsAt(level, _second.LevelAt(_across, _along)),
             Needle = _gauge.Needle,
             Lamp = _gauge.LampLit(level),
             PickUpCovered = _drawn == 0 || _cover >= 1,
@@ -113,13 +131,12 @@ internal sealed class TwoTankMarch
         a.LeftMetresPerSecondSquared + share * (b.LeftMetresPerSecondSquared - a.LeftMetresPerSecondSquared),
         a.UpMetresPerSecondSquared + share * (b.UpMetresPerSecondSquared - a.UpMetresPerSecondSquared));
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (double Across, double Along) SlopeBetween(in RoadSample a, in RoadSample b, double share) => Slopes(Between(a, b, share));
-
     private static (bool Left, bool Right) Sealed(TankVents vents) => (
         vents is TankVents.LeftBlocked or TankVents.BothBlocked, vents is TankVents.RightBlocked or TankVents.BothBlocked);
 
-    private void Step(in RoadSample middle, (double Across, double Along) begin, (double Across, double Along) end)
+    private MarchPlace Place(TankPlace place) => new(place.Side is TankSide.Left ? _left : _right, place);
+
+    private void Step(in RoadSample middle, (double Across, double Along) end)
     {
         var half = 0.5 * _step;
         Move(half);
@@ -132,12 +149,18 @@ internal sealed class TwoTankMarch
         _earlierFlow = _flow;
         _flow = _pipe.Step(_flow, guess, drive, MouthCover(_left, -_inward, across), MouthCover(_right, _inward, across));
         Move(half);
-        _left.Slosh(end.Across - begin.Across, end.Along - begin.Along, RetuneMetres);
-        _right.Slosh(end.Across - begin.Across, end.Along - begin.Along, RetuneMetres);
-        _left.Lie(end.Across);
-        _right.Lie(end.Across);
-        _gauge.Step(Level(_float, end.Across, end.Along), _gauge.Second ? SecondLevel(end.Across, end.Along) : 0);
-        Pump(end.Across, end.Along);
+        var (acrossChange, alongChange) = (end.Across - _across, end.Along - _along);
+        (_across, _along) = end;
+        _left.Slosh(acrossChange, alongChange, RetuneMetres);
+        _right.Slosh(acrossChange, alongChange, RetuneMetres);
+        _left.Lie(_across);
+        _right.Lie(_across);
+        _gauge.Step(_float.LevelAt(_across, _along), _gauge.Second ? _second.LevelAt(_across, _along) : 0);
+        if (_drawn > 0)
+        {
+            _cover = Cover();
+            DrySeconds += _cover < 1 ? _step : 0;
+        }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -156,23 +179,9 @@ internal sealed class TwoTankMarch
         return depth >= _pipe.Bore ? 1 : Math.Max(LeastCover, depth / _pipe.Bore);
     }
 
-    private void Pump(double across, double along)
+    private double Cover()
     {
-        if (_drawn == 0)
-        {
-            return;
-        }
-
-        _cover = Cover(across, along);
-        DrySeconds += _cover < 1 ? _step : 0;
+        var over = (_pickUp.LevelAt(_across, _along) - _pickUpHeight) * (1 / FuelDraw.CoverMetres);
+        return over >= 1 ? 1 : Math.Max(0, over);
     }
-
-    private double Cover(double across, double along) =>
-        Math.Clamp((Level(_pickUp, across, along) - _pickUp.HeightMetres) / FuelDraw.CoverMetres, 0, 1);
-
-    private double SecondLevel(double across, double along) => _gauge is { Second: true } ? Level(_gauge.SecondPlace, across, along) : 0;
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private double Level(in TankPlace place, double across, double along) =>
-        (place.Side is TankSide.Left ? _left : _right).LevelAt(place.AheadMetres, place.LeftMetres, across, along);
 }

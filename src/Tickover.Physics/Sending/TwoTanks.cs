@@ -51,18 +51,16 @@ public sealed record TwoTanks(LinkedTank Left, LinkedTank Right, CrossPipe Pipe)
         var march = new TwoTankMarch(this, readings[0], start, trace.StepSeconds / steps, needle);
         var moments = new SendingMoment[(readings.Length - 1) / every + 1];
         moments[0] = march.Moment(0, readings[0]);
-        var steepest = 0.0;
         for (var k = 1; k < readings.Length; k++)
         {
             march.Over(readings[k - 1], readings[k], steps);
-            steepest = Math.Max(steepest, Slope(readings[k]));
             if (k % every == 0)
             {
                 moments[k / every] = march.Moment(k * trace.StepSeconds, readings[k]);
             }
         }
 
-        return new SendingRun(moments, Validity.Of("slope of the surface", steepest, (0, SteepestSlope)), march.DrySeconds);
+        return new SendingRun(moments, Validity.Of("slope of the surface", march.Steepest, (0, SteepestSlope)), march.DrySeconds);
     }
 
     /// <summary>How long both surfaces need to come level on a standing car with the engine off.</summary>
@@ -111,7 +109,4 @@ public sealed record TwoTanks(LinkedTank Left, LinkedTank Right, CrossPipe Pipe)
     /// <returns>0 at E, 1 at F.</returns>
     public double NeedleAtRest(double totalCubicMetres) =>
         new TwoTankMarch(this, RoadSample.Level, Settled(totalCubicMetres), StepSeconds, null).Needle;
-
-    private static double Slope(RoadSample s) =>
-        Math.Max(Math.Abs(s.AheadMetresPerSecondSquared), Math.Abs(s.LeftMetresPerSecondSquared)) / s.UpMetresPerSecondSquared;
 }
