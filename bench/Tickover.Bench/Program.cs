@@ -2,6 +2,7 @@ using BenchmarkDotNet.Running;
 using Tickover.Bench;
 using Tickover.Bench.Balance;
 using Tickover.Bench.Fit;
+using Tickover.Bench.Gauge;
 using Tickover.Bench.Peer;
 using Tickover.Bench.Pits;
 using Tickover.Bench.Road;
@@ -29,6 +30,7 @@ return args switch
     ["develop", var name] => DevelopCar.Run(name),
     ["wall-study"] => WallStudy.Run(),
     ["supply"] => SupplyTime.Run(),
+    ["gauge"] => GaugeSpeed.Run(),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
