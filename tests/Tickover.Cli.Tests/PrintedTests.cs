@@ -13,6 +13,8 @@ public sealed class PrintedTests
     [InlineData("gas-table", "tickover gas samples/gas-readings.csv")]
     [InlineData("linkage-osprey", "tickover linkage samples/osprey.linkage.json")]
     [InlineData("jet-gannet", "tickover jet samples/gannet.jets.json")]
+    [InlineData("wall-tern", "tickover wall samples/tern.wall.json")]
+    [InlineData("leak-tern", "tickover leak samples/tern.leak.json")]
     [InlineData("balance-osprey", "tickover balance samples/osprey.rounds.json")]
     [InlineData("help-balance", "tickover balance --help")]
     [InlineData("help-practice", "tickover practice --help")]

@@ -21,6 +21,10 @@ public sealed class SchemaTests
         { "linkage", "tickover linkage samples/osprey.linkage.json --json" },
         { "linkage", "tickover linkage samples/tern.linkage.json --json" },
         { "jet", "tickover jet samples/gannet.jets.json --json" },
+        { "wall", "tickover wall samples/gannet.wall.json --json" },
+        { "wall", "tickover wall samples/tern.wall.json --json" },
+        { "leak", "tickover leak samples/gannet.leak.json --json" },
+        { "leak", "tickover leak samples/tern.leak.json --json" },
         { "gas", "tickover gas --co 2.52 --hc 345 --co2 13.0 --o2 0.63 --json" },
         { "gas", "tickover gas --co 1 --hc 100 --co2 1 --o2 20 --lambda 3 --rpm 900 --oil 80 --constants fuel --json" },
         { "gas-table", "tickover gas samples/gas-readings.csv --json" },
@@ -44,6 +48,8 @@ public sealed class SchemaTests
     [InlineData("mixture", "{ \"schema\": \"tickover/mixture/1\", \"car\": 3 }")]
     [InlineData("explain", "{ \"schema\": \"tickover/explain/2\" }")]
     [InlineData("linkage", "{ \"schema\": \"tickover/linkage/1\", \"moves\": [] }")]
+    [InlineData("wall", "{ \"schema\": \"tickover/wall/1\", \"verdict\": {} }")]
+    [InlineData("leak", "{ \"schema\": \"tickover/leak/1\", \"kind\": \"Perhaps\" }")]
     [InlineData("balance", "{ \"schema\": \"tickover/balance/1\", \"car\": \"x\", \"said\": \"x\" }")]
     [InlineData("gas", "{ \"schema\": \"tickover/gas/1\", \"lambda\": 0.94 }")]
     [InlineData("gas-table", "{ \"schema\": \"tickover/gas-table/1\", \"records\": [] }")]

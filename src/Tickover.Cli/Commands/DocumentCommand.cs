@@ -1,0 +1,73 @@
+using System.CommandLine;
+using Tickover.Cli.Input;
+using Tickover.Cli.Output;
+using Tickover.Workshop.Cars;
+
+namespace Tickover.Cli.Commands;
+
+/// <summary>A command that works out one document and answers yes or no: exit code 1 where the verdict is no.</summary>
+/// <typeparam name="TSubject">What the document describes.</typeparam>
+internal abstract class DocumentCommand<TSubject> : ExampledCommand
+    where TSubject : class
+{
+    private readonly Terminal _terminal;
+    private readonly Delivery _delivery;
+    private readonly Argument<string> _file;
+    private readonly Option<bool> _json;
+
+    /// <summary>Makes the command.</summary>
+    /// <param name="terminal">Where it reads and writes.</param>
+    /// <param name="name">Its name; also that of its guide and its schema.</param>
+    /// <param name="description">What it does, in a sentence.</param>
+    /// <param name="examples">Lines that run on the samples.</param>
+    protected DocumentCommand(Terminal terminal, string name, string description, params string[] examples)
+        : base(name, description, examples)
+    {
+        _terminal = terminal;
+        _delivery = new Delivery(terminal);
+        _file = new Argument<string>("FILE") { Description = $"The {name} document (docs/{name}-document.md), or - for the standard input." };
+        _json = new Option<bool>("--json") { Description = $"Print JSON (docs/schemas/{name}.schema.json)." };
+        Add(_file);
+        Add(_json);
+        _delivery.AddTo(this);
+        SetAction(RunAsync);
+    }
+
+    /// <summary>Reads the document.</summary>
+    /// <param name="text">Its text.</param>
+    /// <returns>What it describes, or all that is wrong with it.</returns>
+    protected abstract (TSubject? Subject, IReadOnlyList<Fault> Faults) Read(string text);
+
+    /// <summary>Works it out.</summary>
+    /// <param name="subject">What the document describes.</param>
+    /// <param name="json">Whether JSON is wanted.</param>
+    /// <param name="width">Columns to fill otherwise.</param>
+    /// <returns>What to print, and whether the verdict is no.</returns>
+    protected abstract (string Text, bool IsNo) Answer(TSubject subject, bool json, int width);
+
+    private async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
+    {
+        var file = parsed.GetRequiredValue(_file);
+        var text = CarFile.Read(file, _terminal);
+        if (!text.Good)
+        {
+            return await RefuseAsync(text.Complaint);
+        }
+
+        var (subject, faults) = Read(text.Value);
+        if (subject is null)
+        {
+            return await RefuseAsync($"{file} cannot be used:{Environment.NewLine}{FaultTable.Text(faults, _terminal.Width)}");
+        }
+
+        var (answer, isNo) = Answer(subject, parsed.GetValue(_json), _terminal.Width);
+        var given = _delivery.Give(parsed, answer, cancellation);
+        return given == ExitCode.Done && isNo ? ExitCode.AnswerIsNo : given;
+    }
+
+    private async Task<int> RefuseAsync(string complaint)
+    {
+        await _terminal.Error.WriteLineAsync(complaint);
+        return ExitCode.UnusableInput;
+    }
+}
