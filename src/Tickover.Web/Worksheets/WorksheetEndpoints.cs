@@ -21,7 +21,7 @@ internal static class WorksheetEndpoints
 
     private static IResult Show(VisitRecord record, string key, string? typed, IReadOnlyList<string> faults, WorksheetSamples samples) => WorksheetForms.Find(key) is { } form
         ? Pages.Show<WorksheetPage>(
-            new { Record = record, Form = form, Kept = record.SheetOf(form.Format), Typed = typed, Faults = faults, Samples = samples.Of(form) },
+            new { Record = record, Form = form, Kept = record.Worksheets.Where(s => string.Equals(s.Form, form.Format, StringComparison.Ordinal) && record.SheetOf(s.Form, s.Name) == s).ToList(), Typed = typed, Faults = faults, Samples = samples.Of(form) },
             faults.Count > 0 ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK)
         : Pages.NotFound("No such worksheet.", "Open the stage and take one of those it offers.");
 

@@ -1,6 +1,10 @@
 using Tickover.Web.Balance;
 using Tickover.Workshop.Balance.Plans;
+using Tickover.Workshop.Cars;
+using Tickover.Workshop.Leaks;
+using Tickover.Workshop.Strip.Jets;
 using Tickover.Workshop.Visits;
+using Tickover.Workshop.Walls;
 
 namespace Tickover.Web.Worksheets;
 
@@ -13,13 +17,46 @@ public static class WorksheetForms
         "Carburettors, the cylinders each barrel feeds, and the throttle: for constant depression carburettors, motorcycles and every car without a description.",
         "/balance", ReadPlan, BalanceEndpoints.Of);
 
+    /// <summary>A survey of a tank's wall.</summary>
+    public static readonly WorksheetForm Wall = Judged("wall", WallDocument.Format, Stage.Storage, "Wall of a tank", "Depths of pits or wall left, read on a grid over the tank, with the pads that hold water.", "/wall-document",
+        text => WallDocument.Read(text) is var r ? (r.Survey?.Name ?? "", r.Faults) : default);
+
+    /// <summary>A leak test by falling pressure.</summary>
+    public static readonly WorksheetForm Leak = Judged("leak", LeakDocument.Format, Stage.Storage, "Leak test of a tank", "Pressure and temperature over some minutes, at a pressure thin flat walls bear.", "/leak-document",
+        text => LeakDocument.Read(text) is var r ? (r.Sheet?.Name ?? "", r.Faults) : default);
+
+    /// <summary>Jets by stamp, gauge and flow.</summary>
+    public static readonly WorksheetForm Jets = new(
+        "jets", JetSheetDocument.Format, Stage.StripDown, "Jets by stamp, gauge and flow", "What is stamped on each, the largest gauge that goes in, and the time a measured volume takes through it.",
+        "/jets-document", ReadJets, visit => WorksheetAddress.New(visit, Find("jets")!));
+
     /// <summary>All of them.</summary>
-    public static readonly IReadOnlyList<WorksheetForm> All = [Plan];
+    public static readonly IReadOnlyList<WorksheetForm> All = [Wall, Leak, Jets, Plan];
+
+    /// <summary>The forms of a stage.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <returns>The forms in their order.</returns>
+    public static IReadOnlyList<WorksheetForm> Of(Stage stage) => [.. All.Where(f => f.Stage == stage)];
 
     /// <summary>The form with a key.</summary>
     /// <param name="key">Its word in addresses.</param>
     /// <returns>The form; null where there is no such.</returns>
     public static WorksheetForm? Find(string key) => All.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
+
+    private static WorksheetForm Judged(string key, string format, Stage stage, string title, string lead, string guide, Func<string, (string Name, IReadOnlyList<Fault> Faults)> read) => new(
+        key, format, stage, title, lead, guide,
+        text =>
+        {
+            var (name, faults) = read(text);
+            return (name, [.. faults.Select(f => $"{f.Path}: {f.Problem} {f.WhatToDo}".TrimStart(':', ' '))]);
+        },
+        visit => WorksheetAddress.New(visit, Find(key)!));
+
+    private static (string Name, IReadOnlyList<string> Faults) ReadJets(string text)
+    {
+        var (sheet, faults) = JetSheetDocument.Read(text);
+        return (sheet?.Name ?? "", faults);
+    }
 
     private static (string Name, IReadOnlyList<string> Faults) ReadPlan(string text)
     {

@@ -70,4 +70,11 @@ public sealed record VisitRecord
     /// <param name="form">What the document's format says.</param>
     /// <returns>The worksheet; null where there is none.</returns>
     public Worksheet? SheetOf(string form) => Worksheets.LastOrDefault(s => string.Equals(s.Form, form, StringComparison.Ordinal));
+
+    /// <summary>The worksheet of a form and a name that counts: there may be one for each tank.</summary>
+    /// <param name="form">What the document's format says.</param>
+    /// <param name="name">What it is called.</param>
+    /// <returns>The worksheet; null where there is none.</returns>
+    public Worksheet? SheetOf(string form, string name) =>
+        Worksheets.LastOrDefault(s => string.Equals(s.Form, form, StringComparison.Ordinal) && string.Equals(s.Name, name, StringComparison.Ordinal));
 }

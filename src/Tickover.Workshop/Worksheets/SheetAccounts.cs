@@ -1,0 +1,66 @@
+using Tickover.Workshop.Leaks;
+using Tickover.Workshop.Strip.Jets;
+using Tickover.Workshop.Visits;
+using Tickover.Workshop.Walls;
+
+namespace Tickover.Workshop.Worksheets;
+
+/// <summary>Works out what worksheets come to.</summary>
+public static class SheetAccounts
+{
+    /// <summary>What a worksheet comes to.</summary>
+    /// <param name="sheet">The worksheet.</param>
+    /// <returns>The account; null where its form describes and judges nothing, or its document can no longer be read.</returns>
+    public static SheetAccount? Of(Worksheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return sheet.Form switch
+        {
+            WallDocument.Format => Wall(sheet.Document),
+            LeakDocument.Format => Leak(sheet.Document),
+            JetSheetDocument.Format => Jets(sheet.Document),
+            _ => null,
+        };
+    }
+
+    private static SheetAccount? Wall(string document)
+    {
+        if (WallDocument.Read(document).Survey is not { } survey)
+        {
+            return null;
+        }
+
+        var analysis = WallAnalyst.Of(survey);
+        return new SheetAccount(analysis.Verdict.Heading, [analysis.Verdict.Why, .. analysis.Doubts], analysis.Verdict.IsNo);
+    }
+
+    private static SheetAccount? Leak(string document)
+    {
+        if (LeakDocument.Read(document).Sheet is not { } sheet)
+        {
+            return null;
+        }
+
+        var analysis = LeakAnalyst.Of(sheet);
+        return new SheetAccount(analysis.Verdict.Heading, [analysis.Verdict.Why, LeakWords.Smallest(analysis), .. analysis.Doubts], analysis.Verdict.IsNo);
+    }
+
+    private static SheetAccount? Jets(string document)
+    {
+        if (JetSheetDocument.Read(document).Sheet is not { } sheet)
+        {
+            return null;
+        }
+
+        var (jets, sets) = JetJudge.Judge(sheet);
+        var odd = jets.Where(j => j.Finding is not (JetFinding.Agrees or JetFinding.Unknown)).ToList();
+        var uneven = sets.Where(s => s.Outside.Count > 0).ToList();
+        var heading = (odd.Count, uneven.Count) switch
+        {
+            (0, 0) => $"{jets.Count} jets measured: nothing is wrong with them",
+            (0, _) => "Jets are what they say, but not alike",
+            _ => $"{odd.Count} of {jets.Count} jets are not what they say",
+        };
+        return new SheetAccount(heading, [.. odd.Select(j => $"{char.ToUpperInvariant(j.Jet.Part[0])}{j.Jet.Part[1..]}, {j.Jet.Where}: {j.Words}"), .. uneven.Select(s => $"{s.Part} {s.Stamp}: the flows of {s.Count} differ by {100 * s.SpreadPart:0.#} %.")], odd.Count + uneven.Count > 0);
+    }
+}

@@ -1,0 +1,43 @@
+using System.Net;
+using Tickover.Web.Tests.Balance;
+
+namespace Tickover.Web.Tests.Worksheets;
+
+/// <summary>What was measured for a computation is kept on the visit, judged on its page and on its stage.</summary>
+public sealed class WorksheetPageTests
+{
+    [Theory]
+    [InlineData("jets", "gannet.jets.json", "strip-down", "jets are not what they say")]
+    [InlineData("wall", "tern.wall.json", "storage", "a patch over one place is refused")]
+    [InlineData("leak", "gannet.leak.json", "storage", "No leak seen")]
+    public async Task A_sample_is_kept_and_judged_on_its_page_and_on_its_stage(string key, string sample, string stage, string said)
+    {
+        await using var app = await TestApp.StartAsync();
+        var rounds = await Rounds.BeginAsync(app);
+        var sheet = $"/visits/{rounds.Visit}/worksheets/{key}";
+
+        using var kept = await app.PostFormAsync(sheet, sheet, ("sample", sample));
+
+        Assert.Equal((HttpStatusCode.Found, sheet), (kept.StatusCode, kept.Headers.Location!.OriginalString));
+        Assert.Contains(said, (await app.PageAsync(sheet)).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(said, (await app.PageAsync($"/visits/{rounds.Visit}/{stage}")).QuerySelector(".sheets")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_cannot_be_read_is_said_and_the_text_stays()
+    {
+        await using var app = await TestApp.StartAsync();
+        var rounds = await Rounds.BeginAsync(app);
+        var sheet = $"/visits/{rounds.Visit}/worksheets/jets";
+
+        using var refused = await app.PostFormAsync(sheet, sheet, ("document", """{ "format": "tickover-jets-1", "jets": [] }"""));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.StatusCode);
+        var page = await TestApp.ParseAsync(refused);
+        Assert.Contains("jets: at least one", page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("tickover-jets-1", page.QuerySelector("#document")!.TextContent, StringComparison.Ordinal);
+        using var empty = await app.PostFormAsync(sheet, sheet, ("document", ""));
+        Assert.Contains("Choose a file", (await TestApp.ParseAsync(empty)).QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
+        Assert.Empty((await rounds.LookAsync()).Worksheets);
+    }
+}
