@@ -9,6 +9,7 @@ using Tickover.Web.Linkages;
 using Tickover.Web.Mixture;
 using Tickover.Web.RoadLogs;
 using Tickover.Web.Visits;
+using Tickover.Web.Walls;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
 
@@ -100,6 +101,7 @@ public static class WebApp
         services.AddSingleton<Drawings>();
         services.AddRoadLogs();
         services.AddSingleton<LinkagesInHand>();
+        services.AddSingleton<WallDesk>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
         services.AddSingleton<IMixtureAdvice, MixtureAdvice>();
