@@ -41,10 +41,10 @@ public static class HoleChancePicture
         drawing.Text($"limit {WallFigures.Percent(limit)}", new ChartPoint(frame.Plot.Left + 8, from.Y - 7), new Lettering { Anchor = Anchor.Start, Paint = Paint.Mark, Bold = true, Halo = Paint.Surface });
     }
 
-    // At the right end, kept apart where the band is narrow there.
+    // At the right end of each line, where it does not meet the limit or the line above it; the page says the same in words.
     private static void Words(SvgDrawing drawing, PlotFrame frame, WallView view, HoleYear end)
     {
-        const double apart = 18, inside = 20;
+        const double apart = 22, above = 7, inside = 20;
         var (slow, fast) = view.Survey.Growth;
         (double Value, string Text)[] said =
         [
@@ -52,13 +52,16 @@ public static class HoleChancePicture
             (end.Chance.Middle, "between"),
             (end.Chance.Low, string.Create(CultureInfo.InvariantCulture, $"slow, power {slow:0.##}")),
         ];
-        var y = frame.Plot.Top;
-        for (var i = 0; i < said.Length; i++)
+        var taken = new List<double> { frame.Up.ToPlace(view.Survey.Limits.HoleChance) };
+        foreach (var (value, text) in said)
         {
-            var lowest = frame.Plot.Bottom - 6 - apart * (said.Length - 1 - i);
-            var wanted = frame.Up.ToPlace(Math.Min(frame.Up.Values.To, said[i].Value)) + (i == 0 ? inside : 0);
-            y = Math.Min(lowest, Math.Max(wanted, y + (i == 0 ? inside - 4 : apart)));
-            drawing.Text(said[i].Text, new ChartPoint(frame.Plot.Right - 6, y), new Lettering { Anchor = Anchor.End, Halo = Paint.Surface });
+            var line = frame.Up.ToPlace(Math.Min(frame.Up.Values.To, value));
+            var y = line < frame.Plot.Top + inside ? line + inside : line - above;
+            if (taken.TrueForAll(t => Math.Abs(t - y) >= apart))
+            {
+                drawing.Text(text, new ChartPoint(frame.Plot.Right - 6, y), new Lettering { Anchor = Anchor.End, Halo = Paint.Surface });
+                taken.Add(y);
+            }
         }
     }
 }

@@ -9,7 +9,7 @@ internal sealed class WallFrame
 {
     private const double FullWidth = 772, PhoneWidth = 366;
     private const double TallestFull = 520, TallestPhone = 900;
-    private const double Side = 34, Top = 30, LegendHeight = 92;
+    private const double Side = 34, Top = 30, LegendHeight = 40, PhoneLegendHeight = 94;
 
     private readonly double _scale;
     private readonly WallBox _box;
@@ -27,7 +27,7 @@ internal sealed class WallFrame
         _scale = Math.Min((Width - 2 * Side) / wide, (IsPhone ? TallestPhone : TallestFull) / tall);
         _corner = new ChartPoint((Width - wide * _scale) / 2, Top);
         Map = new Box(_corner.X, Top, wide * _scale, tall * _scale);
-        Legend = new Box(Side, Map.Bottom + (IsTurned ? 40 : 16), Width - 2 * Side, LegendHeight);
+        Legend = new Box(Side, Map.Bottom + (IsTurned ? 40 : 16), Width - 2 * Side, IsPhone ? PhoneLegendHeight : LegendHeight);
         Height = Legend.Bottom;
     }
 
