@@ -10,6 +10,7 @@ using Tickover.Web.Mixture;
 using Tickover.Web.RoadLogs;
 using Tickover.Web.Visits;
 using Tickover.Web.Worksheets;
+using Tickover.Web.Walls;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
 
@@ -102,6 +103,7 @@ public static class WebApp
         services.AddRoadLogs();
         services.AddWorksheets();
         services.AddSingleton<LinkagesInHand>();
+        services.AddSingleton<WallDesk>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
         services.AddSingleton<IMixtureAdvice, MixtureAdvice>();

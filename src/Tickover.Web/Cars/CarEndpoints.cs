@@ -1,5 +1,6 @@
 using Tickover.Web.Frame;
 using Tickover.Web.Linkages;
+using Tickover.Web.Walls;
 using Tickover.Workshop.Cars;
 
 namespace Tickover.Web.Cars;
@@ -9,6 +10,7 @@ internal static class CarEndpoints
     public static void MapCars(this IEndpointRouteBuilder routes)
     {
         routes.MapLinkages();
+        routes.MapWalls();
         routes.MapGet("/cars", (ICarShelf shelf, CarRows rows, string? removed) => Pages.Show<CarsPage>(new
         {
             Rows = rows.Of(shelf.List()),

@@ -15,6 +15,12 @@ internal static class DocumentEndpoints
         routes.MapGet("/linkage-document", (Documentation documents) => documents.Html("linkage-document") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "How a linkage is written down", Html = html, BackTo = "/linkages", BackWord = "Linkages" })
             : Pages.NotFound("The guide is not part of this build.", "See docs/linkage-document.md."));
+        routes.MapGet("/wall-document", (Documentation documents) => documents.Html("wall-document") is { } html
+            ? Pages.Show<DocumentPage>(new { Heading = "How a wall survey is written down", Html = html, BackTo = "/walls", BackWord = "Walls" })
+            : Pages.NotFound("The guide is not part of this build.", "See docs/wall-document.md."));
+        routes.MapGet("/leak-document", (Documentation documents) => documents.Html("leak-document") is { } html
+            ? Pages.Show<DocumentPage>(new { Heading = "How a leak test is written down", Html = html, BackTo = "/walls", BackWord = "Walls" })
+            : Pages.NotFound("The guide is not part of this build.", "See docs/leak-document.md."));
         routes.MapGet("/tablets-explained", (Documentation documents) => documents.Html("tablets") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "How tablets are let in", Html = html, BackTo = "/tablets", BackWord = "Tablets" })
             : Pages.NotFound("The guide is not part of this build.", "See docs/tablets.md."));
