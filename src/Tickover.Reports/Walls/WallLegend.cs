@@ -1,6 +1,5 @@
 using System.Globalization;
 using Tickover.Reports.Charts;
-using Tickover.Workshop.Walls;
 
 namespace Tickover.Reports.Walls;
 

@@ -10,12 +10,16 @@ internal static class WorksheetEndpoints
     private const int LargestBytes = 1_000_000;
     private const int LongestName = 80;
 
-    public static void AddWorksheets(this IServiceCollection services) => services.AddSingleton<WorksheetSamples>();
+    public static void AddWorksheets(this IServiceCollection services) => services.AddSingleton<WorksheetSamples>().AddSingleton<DrawnSheets>();
 
     public static void MapWorksheets(this IEndpointRouteBuilder routes)
     {
         var sheet = routes.MapGroup("/visits/{id}/worksheets/{key}");
         sheet.MapGet("", (string id, string key, VisitDesk desk, WorksheetSamples samples) => desk.OnVisitAsync(id, record => Show(record, key, null, [], samples)));
+        sheet.MapGet("/{kept}", (string id, string kept, VisitDesk desk, DrawnSheets drawn) => desk.OnVisitAsync(id, record =>
+            record.Worksheets.FirstOrDefault(s => s.Id == Id.Read<Worksheet>(kept)) is { } known && drawn.Open(known, record.Visit.Id) is { } page
+                ? Results.Redirect(page)
+                : Pages.NotFound("No such worksheet on this visit.", "It may have been taken off. Open the stage and take one of those it offers.")));
         sheet.MapPost("", (string id, string key, VisitDesk desk, WorksheetSamples samples) => desk.OnFormAsync(id, (record, fields) => TakeAsync(record, key, fields, desk, samples))).GuardForm();
     }
 

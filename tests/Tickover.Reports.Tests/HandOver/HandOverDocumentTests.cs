@@ -32,6 +32,19 @@ public sealed class HandOverDocumentTests
     }
 
     [Fact]
+    public void What_was_measured_for_a_computation_stands_with_what_it_comes_to()
+    {
+        var record = Visits.Demonstration();
+        var sheet = new Worksheet { Visit = record.Visit.Id, Stage = Stage.Storage, Form = "tickover-wall-1", Name = "Left tank, underside", On = Visits.Today, Document = Visits.SampleFile("tern.wall.json") };
+
+        var text = PaperShop.Cells(PaperShop.Write(HandOverDocument.Of(record with { Worksheets = [sheet] }, Visits.Settings)));
+
+        Assert.Contains("Measured and worked out", text, StringComparison.Ordinal);
+        Assert.Contains("a patch over one place is refused", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Measured and worked out", PaperShop.Cells(PaperShop.Write(HandOverDocument.Of(record, Visits.Settings))), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Key_figures_stand_with_unit_band_instrument_and_day()
     {
         var text = PaperShop.Cells(PaperShop.Write(HandOverDocument.Of(Visits.Demonstration(), Visits.Settings)));

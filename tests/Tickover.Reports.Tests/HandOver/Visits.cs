@@ -71,7 +71,9 @@ internal static class Visits
 
     private static DemonstrationDocuments Documents() => new(Sample("tern-2800"), Sample("osprey-v8"), Sample("gannet-1500"));
 
-    private static string Sample(string name) => File.ReadAllText(Path.Combine(Root(), "samples", name + ".car.json"));
+    private static string Sample(string name) => SampleFile(name + ".car.json");
+
+    public static string SampleFile(string name) => File.ReadAllText(Path.Combine(Root(), "samples", name));
 
     internal static string Root()
     {

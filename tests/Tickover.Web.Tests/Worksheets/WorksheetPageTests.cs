@@ -23,6 +23,23 @@ public sealed class WorksheetPageTests
         Assert.Contains(said, (await app.PageAsync($"/visits/{rounds.Visit}/{stage}")).QuerySelector(".sheets")!.TextContent, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("wall", "tern.wall.json", "/walls/")]
+    [InlineData("leak", "tern.leak.json", "/leaks/")]
+    public async Task A_kept_sheet_opens_drawn(string key, string sample, string where)
+    {
+        await using var app = await TestApp.StartAsync();
+        var rounds = await Rounds.BeginAsync(app);
+        var sheet = $"/visits/{rounds.Visit}/worksheets/{key}";
+        using var kept = await app.PostFormAsync(sheet, sheet, ("sample", sample));
+
+        using var opened = await app.GetAsync((await app.PageAsync(sheet)).QuerySelector($"a[href^='{sheet}/']")!.GetAttribute("href")!);
+
+        Assert.Equal(HttpStatusCode.Found, opened.StatusCode);
+        Assert.StartsWith(where, opened.Headers.Location!.OriginalString, StringComparison.Ordinal);
+        Assert.NotNull((await app.PageAsync(opened.Headers.Location.OriginalString)).QuerySelector("svg"));
+    }
+
     [Fact]
     public async Task What_cannot_be_read_is_said_and_the_text_stays()
     {
