@@ -3,7 +3,7 @@ using static Microsoft.Playwright.Assertions;
 
 namespace Tickover.Browser.Tests;
 
-/// <summary>A wall's map tapped without scripts, on a phone and in the sun.</summary>
+/// <summary>A wall's map tapped on a phone and in the sun.</summary>
 /// <param name="workshop">The app and the browser.</param>
 [Collection(typeof(OneBrowser))]
 public sealed class WallTests(Workshop workshop)
@@ -13,7 +13,7 @@ public sealed class WallTests(Workshop workshop)
     [InlineData(1280, 800, "daylight")]
     public async Task From_storage_to_the_working_of_a_cell_and_back(int width, int height, string theme)
     {
-        await using var window = await workshop.OpenAsync((width, height), theme, Scripts.Off);
+        await using var window = await workshop.OpenAsync((width, height), theme);
         var page = await window.GoAsync(workshop.Filled("{osprey}/storage"));
         await page.Locator("#stage").GetByRole(AriaRole.Link, new() { Name = "Walls and leaks" }).ClickAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "Open survey of Larkfield Tern 2800, left tank, underside" }).ClickAsync();
