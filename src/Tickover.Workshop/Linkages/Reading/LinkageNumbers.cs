@@ -141,7 +141,7 @@ internal static class LinkageNumbers
             return value;
         }
 
-        faults.Add(path, $"{limit.What} is {node.Described}", Range(limit), "Measure it again; lengths are in mm, angles in degrees.");
+        faults.Add(path, $"{limit.What} is {node.Described}", Range(limit), limit.WhatToDo);
         return null;
     }
 

@@ -7,6 +7,9 @@ namespace Tickover.Workshop.Linkages.Reading;
 /// <param name="What">What it is, as at the beginning of a sentence.</param>
 internal sealed record NumberLimit(double Least, double Most, string Unit, string What)
 {
+    /// <summary>What to do where it lies outside.</summary>
+    public string WhatToDo { get; init; } = "Measure it again; lengths are in mm, angles in degrees.";
+
     public static NumberLimit Length { get; } = new(5, 2000, "mm", "The length");
 
     public static NumberLimit LeverLength { get; } = new(5, 300, "mm", "The lever's length, shaft to ball");
