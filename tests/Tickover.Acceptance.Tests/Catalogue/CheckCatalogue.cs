@@ -9,9 +9,12 @@ public static class CheckCatalogue
         FuelChecks.Group,
         GasFlowChecks.Group,
         JetChecks.Group,
+        FlowBenchChecks.Group,
         ThrottleChecks.Group,
         LinkageChecks.Group,
         SupplyChecks.Group,
+        TankChecks.Group,
+        SenderChecks.Group,
         BalancingChecks.Group,
         PracticeChecks.Group,
         ChokeChecks.Group,
@@ -23,6 +26,8 @@ public static class CheckCatalogue
         CompositionChecks.Group,
         ExhaustChecks.Group,
         WallFilmChecks.Group,
+        CorrosionChecks.Group,
+        LeakChecks.Group,
         UnitChecks.Group,
     ];
 

@@ -1,0 +1,39 @@
+namespace Tickover.Physics.Gauges;
+
+/// <summary>A family of senders and the gauges made for them, by its resistance at either end.</summary>
+/// <param name="Key">Short name: empty to full in ohms.</param>
+/// <param name="EmptyOhms">Resistance when empty, Ω.</param>
+/// <param name="FullOhms">Resistance when full, Ω.</param>
+/// <param name="Thermal">Whether its gauges work by a heated strip behind a voltage stabiliser as a rule.</param>
+public sealed record SenderFamily(string Key, double EmptyOhms, double FullOhms, bool Thermal = false)
+{
+    /// <summary>Families met on older cars: owners' tables and common practice, none of them a standard.</summary>
+    /// <remarks>240 to 33 Ω and 0 to 90 Ω from service texts; the others from owners' lists and common practice. Edges differ by some per cent from maker to maker.</remarks>
+    public static IReadOnlyList<SenderFamily> All { get; } =
+    [
+        new("240-33", 240, 33),
+        new("0-90", 0, 90),
+        new("90-0", 90, 0),
+        new("0-30", 0, 30),
+        new("73-10", 73, 10),
+        new("10-180", 10, 180),
+        new("0-190", 0, 190),
+        new("thermal 270-20", 270, 20, true),
+    ];
+
+    /// <summary>Whether empty is the high resistance: an open wire then reads empty, a short full.</summary>
+    public bool Falls => EmptyOhms > FullOhms;
+
+    /// <summary>From end to end, Ω.</summary>
+    public double SpanOhms => Math.Abs(FullOhms - EmptyOhms);
+
+    /// <summary>Resistance at a part of the float's travel.</summary>
+    /// <param name="travel">0 empty, 1 full.</param>
+    /// <returns>Ω.</returns>
+    public double OhmsAt(double travel) => EmptyOhms + (FullOhms - EmptyOhms) * travel; // gauges (1)
+
+    /// <summary>The family of a name.</summary>
+    /// <param name="key">Its short name.</param>
+    /// <returns>The family, or null.</returns>
+    public static SenderFamily? Of(string key) => All.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.OrdinalIgnoreCase));
+}
