@@ -64,5 +64,5 @@ public static class SupplyUnits
     internal static double FromSquareCentimetres(double squareCentimetres) => Area.FromSquareCentimeters(squareCentimetres).SquareMeters;
 
     /// <summary>W from kW.</summary>
-    internal static double FromKilowatts(double kilowatts) => Power.FromKilowatts(kilowatts).Watts;
+    internal static double FromKilowatts(double kilowatts) => (double)Power.FromKilowatts(kilowatts).Watts;
 }

@@ -1,6 +1,5 @@
 using Tickover.Physics.Fuels;
 using Tickover.Physics.Supply;
-using Tickover.Workshop.Cars;
 using Tickover.Workshop.Cars.Reading;
 using Tickover.Workshop.Linkages.Reading;
 
