@@ -15,7 +15,7 @@ public static class SupplyUnits
     /// <param name="value">The pressure in it.</param>
     /// <returns>Pa.</returns>
     public static double ToPascals(PressureUnit unit, double value) =>
-        (unit == PressureUnit.Psi ? Pressure.FromPoundsForcePerSquareInch(value) : Pressure.FromBars(value)).Pascals;
+        Known(value, number => (unit == PressureUnit.Psi ? Pressure.FromPoundsForcePerSquareInch(number) : Pressure.FromBars(number)).Pascals);
 
     /// <summary>The document's unit from Pa.</summary>
     /// <param name="unit">The unit.</param>
@@ -27,7 +27,8 @@ public static class SupplyUnits
     /// <summary>m³/s from litres a minute.</summary>
     /// <param name="litresMinute">Litres a minute.</param>
     /// <returns>m³/s.</returns>
-    public static double ToFlow(double litresMinute) => VolumeFlow.FromLitersPerMinute(litresMinute).CubicMetersPerSecond;
+    public static double ToFlow(double litresMinute) =>
+        Known(litresMinute, number => VolumeFlow.FromLitersPerMinute(number).CubicMetersPerSecond);
 
     /// <summary>Litres a minute from m³/s.</summary>
     /// <param name="flow">m³/s.</param>
@@ -55,7 +56,7 @@ public static class SupplyUnits
     public static double ToCelsius(double kelvin) => Temperature.FromKelvins(kelvin).DegreesCelsius;
 
     /// <summary>m from mm.</summary>
-    internal static double FromMillimetres(double millimetres) => Length.FromMillimeters(millimetres).Meters;
+    internal static double FromMillimetres(double millimetres) => Known(millimetres, number => Length.FromMillimeters(number).Meters);
 
     /// <summary>m from µm.</summary>
     internal static double FromMicrometres(double micrometres) => Length.FromMicrometers(micrometres).Meters;
@@ -65,4 +66,7 @@ public static class SupplyUnits
 
     /// <summary>W from kW.</summary>
     internal static double FromKilowatts(double kilowatts) => (double)Power.FromKilowatts(kilowatts).Watts;
+
+    // A figure that could not be read stays none: its fault is told, and reading goes on to find the others. UnitsNet takes numbers only.
+    private static double Known(double value, Func<double, double> converted) => double.IsNaN(value) ? value : converted(value);
 }

@@ -13,7 +13,7 @@ public sealed class SupplyDocumentTests
         { "filter", "after", "\"long pip\"", "which is not in the line" },
         { "long pipe", "bore", "650", "bore" },
         { "long pipe", "bore", "\"wide\"", "bore" },
-        { "long pipe", "lenght", "3", "Did you mean \"length\"?" },
+        { "long pipe", "bens", "3", "Did you mean \"bends\"?" },
         { "pump", "curve", "[{ \"flow\": 0, \"pressure\": 0.2 }, { \"flow\": 1, \"pressure\": 0.3 }]", "throttle the line step by step" },
         { "pump", "workshop", "{ \"deadHead\": 0.2, \"openFlow\": 1 }", "The pump is described twice" },
         { "rear carburettor", "share", "50", "The shares of the float valves do not make a whole" },
