@@ -1,5 +1,7 @@
 using Tickover.Web.Balance;
+using Tickover.Web.Supply;
 using Tickover.Workshop.Balance.Plans;
+using Tickover.Workshop.Supply;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Web.Worksheets;
@@ -13,13 +15,25 @@ public static class WorksheetForms
         "Carburettors, the cylinders each barrel feeds, and the throttle: for constant depression carburettors, motorcycles and every car without a description.",
         "/balance", ReadPlan, BalanceEndpoints.Of);
 
+    /// <summary>The fuel line from the tank to the float chambers.</summary>
+    public static readonly WorksheetForm Supply = new(
+        "supply", SupplyDocument.Format, Stage.Supply, "Fuel line",
+        "The line from pick-up to float chambers part by part, the pump, what the engine takes, and readings taken on it.",
+        "/supply-document", ReadSupply, SupplyEndpoints.Of);
+
     /// <summary>All of them.</summary>
-    public static readonly IReadOnlyList<WorksheetForm> All = [Plan];
+    public static readonly IReadOnlyList<WorksheetForm> All = [Supply, Plan];
 
     /// <summary>The form with a key.</summary>
     /// <param name="key">Its word in addresses.</param>
     /// <returns>The form; null where there is no such.</returns>
     public static WorksheetForm? Find(string key) => All.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
+
+    private static (string Name, IReadOnlyList<string> Faults) ReadSupply(string text)
+    {
+        var read = SupplyDocument.Read(text);
+        return (read.Supply?.Name ?? "", [.. read.Faults.Select(fault => fault.ToString())]);
+    }
 
     private static (string Name, IReadOnlyList<string> Faults) ReadPlan(string text)
     {

@@ -29,6 +29,11 @@ public static class SupplyWords
         _ => "not known",
     };
 
+    /// <summary>A standing as the beginning of a line.</summary>
+    /// <param name="standing">The standing.</param>
+    /// <returns>The word, with a capital.</returns>
+    public static string Capitalised(SupplyStanding standing) => Capital(Standing(standing));
+
     /// <summary>A pressure in the document's unit.</summary>
     /// <param name="unit">The unit.</param>
     /// <param name="pascals">Pa.</param>
