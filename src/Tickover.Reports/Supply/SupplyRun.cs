@@ -1,7 +1,6 @@
 using System.Globalization;
 using Tickover.Physics.Supply;
 using Tickover.Reports.Charts;
-using Tickover.Workshop.Supply;
 
 namespace Tickover.Reports.Supply;
 

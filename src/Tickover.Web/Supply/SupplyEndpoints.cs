@@ -30,7 +30,7 @@ internal static class SupplyEndpoints
         var read = SupplyDocument.Read(document);
         if (read.Supply is not { } supply)
         {
-            return Pages.Error(StatusCodes.Status422UnprocessableEntity, "The document kept cannot be read by this version.", [.. read.Faults.Select(fault => fault.ToString())], "/supply", "Supplies");
+            return Pages.Error(StatusCodes.Status422UnprocessableEntity, "The document kept cannot be read by this version.", [.. read.Faults.Select(WorksheetForms.Words)], "/supply", "Supplies");
         }
 
         var known = SupplyPlace.Cases.Where(one => string.Equals(one.Word, moment ?? "full", StringComparison.Ordinal)).ToList();

@@ -1,6 +1,7 @@
 using Tickover.Web.Balance;
 using Tickover.Web.Supply;
 using Tickover.Workshop.Balance.Plans;
+using Tickover.Workshop.Cars;
 using Tickover.Workshop.Supply;
 using Tickover.Workshop.Visits;
 
@@ -29,10 +30,13 @@ public static class WorksheetForms
     /// <returns>The form; null where there is no such.</returns>
     public static WorksheetForm? Find(string key) => All.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
 
+    /// <summary>A fault in a sentence.</summary>
+    internal static string Words(Fault fault) => $"{fault.Path}: {fault.Problem}. Wanted: {fault.Allowed}. {fault.WhatToDo}";
+
     private static (string Name, IReadOnlyList<string> Faults) ReadSupply(string text)
     {
         var read = SupplyDocument.Read(text);
-        return (read.Supply?.Name ?? "", [.. read.Faults.Select(fault => fault.ToString())]);
+        return (read.Supply?.Name ?? "", [.. read.Faults.Select(Words)]);
     }
 
     private static (string Name, IReadOnlyList<string> Faults) ReadPlan(string text)
