@@ -1,3 +1,5 @@
+using Tickover.Architecture.Tests;
+
 namespace Tickover.Cli.Tests;
 
 public sealed class SupplyCommandTests

@@ -68,6 +68,15 @@ public sealed class SupplyAnalystTests
     }
 
     [Fact]
+    public void A_flow_read_below_the_need_does_not_carry_the_engine_whatever_is_described()
+    {
+        var analysis = SupplySamples.With(document => document["readings"]!["flowAtChamber"] = 0.7); // need: 48.6 l/h, 0.81 l/min
+
+        Assert.False(analysis.Carries);
+        Assert.Contains("open flow as read", analysis.Verdict, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Nothing_is_diagnosed_without_readings() =>
         Assert.Null(SupplySamples.With(document => document.Remove("readings")).Diagnosis);
 

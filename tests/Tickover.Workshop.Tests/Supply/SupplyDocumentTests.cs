@@ -31,7 +31,7 @@ public sealed class SupplyDocumentTests
         Assert.Equal(0.42, supply.Line.TankSurfaceHeightMetres, 9);
         Assert.Equal(PumpKind.Electric, supply.Line.Pump!.Kind);
         Assert.Equal(5, supply.Readings.Count);
-        Assert.Equal(0.75e-3 / 60, supply.Readings[SupplyReadingKind.FlowAtChamber], 12);
+        Assert.Equal(1.1e-3 / 60, supply.Readings[SupplyReadingKind.FlowAtChamber], 12);
     }
 
     [Theory]

@@ -91,10 +91,10 @@ internal static class ChamberFindings
         var slope = Gravity * attitude.SlopePart / Math.Sqrt(1 + attitude.SlopePart * attitude.SlopePart);
         var ways = new[]
         {
-            ("left-hand bend", 0.0, attitude.BendG * Gravity),
-            ("right-hand bend", 0.0, -attitude.BendG * Gravity),
-            ("braking", -attitude.BrakingG * Gravity, 0.0),
-            ("hill", slope, 0.0),
+            ("in a left-hand bend", 0.0, attitude.BendG * Gravity),
+            ("in a right-hand bend", 0.0, -attitude.BendG * Gravity),
+            ("under braking", -attitude.BrakingG * Gravity, 0.0),
+            ("on the hill", slope, 0.0),
         };
         var all = analysis.Supply.Line.Valves.SelectMany(valve => ways.Select(way => (Valve: valve, Way: way, Rise: FloatLevel.TiltRise(valve, way.Item2, way.Item3)))).ToList();
         if (all.TrueForAll(tilt => tilt.Rise == 0))
@@ -110,7 +110,7 @@ internal static class ChamberFindings
             Heading = "Bends and hills",
             Standing = standing,
             Margin = Millimetres(Math.Max(-lost.Rise, risen.Rise)),
-            Words = $"The fuel over the jets of {lost.Valve.Name} sinks by {Millimetres(-lost.Rise)} in the {lost.Way.Item1}, over those of {risen.Valve.Name} it rises by {Millimetres(risen.Rise)} in the {risen.Way.Item1}. Air below {Millimetres(lost.Valve.JetDepthMetres)}, spill above {Millimetres(risen.Valve.SpillMetres)}.",
+            Words = $"The fuel over the jets of {lost.Valve.Name} sinks by {Millimetres(-lost.Rise)} {lost.Way.Item1}, over those of {risen.Valve.Name} it rises by {Millimetres(risen.Rise)} {risen.Way.Item1}. Air below {Millimetres(lost.Valve.JetDepthMetres)}, spill above {Millimetres(risen.Valve.SpillMetres)}.",
             Next = standing == SupplyStanding.Enough ? "" : "A hole in the mixture or a flood in one bend only points here; look at the level first.",
             Working =
             [

@@ -18,6 +18,11 @@ internal static class FlowFindings
         {
             yield return Open(analysis, open);
         }
+
+        if (analysis.Supply.Readings.TryGetValue(SupplyReadingKind.FlowAtChamber, out var read))
+        {
+            yield return AsRead(analysis, read);
+        }
     }
 
     private static SupplyFinding Case(FuelSupply supply, SupplyCase one)
@@ -84,32 +89,50 @@ internal static class FlowFindings
         };
     }
 
-    private static SupplyFinding Open(SupplyAnalysis analysis, double open)
+    private static double Need(SupplyAnalysis analysis)
     {
         var full = analysis.Of(SupplyCaseKind.FullLoad);
-        var density = Density(full, full.Point.Valves[0]);
-        var need = analysis.Supply.Engine.FullLoadKilogramsPerSecond / density;
-        var times = open / need;
-        var standing = times < 1 ? SupplyStanding.Short : times < SupplyBands.OpenFlow ? SupplyStanding.Close : SupplyStanding.Enough;
+        return analysis.Supply.Engine.FullLoadKilogramsPerSecond / Density(full, full.Point.Valves[0]);
+    }
+
+    private static SupplyStanding Stands(double times) => times < 1 ? SupplyStanding.Short : times < SupplyBands.OpenFlow ? SupplyStanding.Close : SupplyStanding.Enough;
+
+    private static SupplyFinding Open(SupplyAnalysis analysis, double open)
+    {
+        var need = Need(analysis);
         return new SupplyFinding
         {
             Heading = "Open flow at the last chamber",
-            Standing = standing,
-            Margin = Times(times),
-            Words = $"Taken off and held into a can, the line should give {LitresMinute(open)}, {Times(times)} the full-load need of {LitresMinute(need)}. Twice is common practice.",
-            Next = standing == SupplyStanding.Enough ? "" : "Time it; if it gives less than this, read the flow before the filter too and enter both.",
-            Working =
-            [
-                new WorkingStep
-                {
-                    Title = "Open flow over need",
-                    Formula = "flow where pump and open line meet ÷ full-load need",
-                    NumbersIn = $"{LitresHour(open)} ÷ {LitresHour(need)}",
-                    Answer = Times(times),
-                    Equation = "supply (15)",
-                    Inputs = [],
-                },
-            ],
+            Standing = Stands(open / need),
+            Margin = Times(open / need),
+            Words = $"Taken off and held into a can, the line should give {LitresMinute(open)}, {Times(open / need)} the full-load need of {LitresMinute(need)}. Twice is common practice.",
+            Next = Stands(open / need) == SupplyStanding.Enough ? "" : "Time it; if it gives less than this, read the flow before the filter too and enter both.",
+            Working = [Over("flow where pump and open line meet", open, need)],
         };
     }
+
+    // What was measured stands above what was described.
+    private static SupplyFinding AsRead(SupplyAnalysis analysis, double read)
+    {
+        var need = Need(analysis);
+        return new SupplyFinding
+        {
+            Heading = "Open flow as read",
+            Standing = Stands(read / need),
+            Margin = Times(read / need),
+            Words = $"The car gives {LitresMinute(read)} into the can, {Times(read / need)} the full-load need of {LitresMinute(need)}. Twice is common practice.",
+            Next = Stands(read / need) == SupplyStanding.Enough ? "" : "Follow what the readings say, then time it again.",
+            Working = [Over("flow as read", read, need)],
+        };
+    }
+
+    private static WorkingStep Over(string flow, double open, double need) => new()
+    {
+        Title = "Open flow over need",
+        Formula = $"{flow} ÷ full-load need",
+        NumbersIn = $"{LitresHour(open)} ÷ {LitresHour(need)}",
+        Answer = Times(open / need),
+        Equation = "supply (15)",
+        Inputs = [],
+    };
 }
