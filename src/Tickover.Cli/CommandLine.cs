@@ -30,6 +30,7 @@ internal static class CommandLine
             new FitCommand(terminal),
             new LogCommand(terminal),
             new LinkageCommand(terminal),
+            new SupplyCommand(terminal),
             new JetCommand(terminal),
             new WallCommand(terminal),
             new LeakCommand(terminal),

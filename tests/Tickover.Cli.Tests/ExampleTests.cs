@@ -48,6 +48,7 @@ public sealed class ExampleTests
     [InlineData("linkage")]
     [InlineData("wall")]
     [InlineData("leak")]
+    [InlineData("supply")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

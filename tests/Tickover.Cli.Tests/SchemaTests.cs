@@ -20,6 +20,7 @@ public sealed class SchemaTests
         { "log", "tickover log samples/osprey-road.csv samples/gas-readings.csv --car samples/osprey-v8.car.json --json" },
         { "linkage", "tickover linkage samples/osprey.linkage.json --json" },
         { "linkage", "tickover linkage samples/tern.linkage.json --json" },
+        { "supply", "tickover supply samples/tern.supply.json --json" },
         { "jet", "tickover jet samples/gannet.jets.json --json" },
         { "wall", "tickover wall samples/gannet.wall.json --json" },
         { "wall", "tickover wall samples/tern.wall.json --json" },
@@ -50,6 +51,7 @@ public sealed class SchemaTests
     [InlineData("linkage", "{ \"schema\": \"tickover/linkage/1\", \"moves\": [] }")]
     [InlineData("wall", "{ \"schema\": \"tickover/wall/1\", \"verdict\": {} }")]
     [InlineData("leak", "{ \"schema\": \"tickover/leak/1\", \"kind\": \"Perhaps\" }")]
+    [InlineData("supply", "{ \"schema\": \"tickover/supply/1\", \"carries\": true }")]
     [InlineData("balance", "{ \"schema\": \"tickover/balance/1\", \"car\": \"x\", \"said\": \"x\" }")]
     [InlineData("gas", "{ \"schema\": \"tickover/gas/1\", \"lambda\": 0.94 }")]
     [InlineData("gas-table", "{ \"schema\": \"tickover/gas-table/1\", \"records\": [] }")]

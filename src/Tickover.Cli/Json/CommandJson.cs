@@ -23,6 +23,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(GasTableDocument))]
 [JsonSerializable(typeof(BalanceDocument))]
 [JsonSerializable(typeof(JetBenchDocument))]
+[JsonSerializable(typeof(SupplyReport))]
 internal sealed partial class CommandJson : JsonSerializerContext
 {
     /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>

@@ -21,6 +21,9 @@ internal static class DocumentEndpoints
         routes.MapGet("/leak-document", (Documentation documents) => documents.Html("leak-document") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "How a leak test is written down", Html = html, BackTo = "/walls", BackWord = "Walls" })
             : Pages.NotFound("The guide is not part of this build.", "See docs/leak-document.md."));
+        routes.MapGet("/supply-document", (Documentation documents) => documents.Html("supply-document") is { } html
+            ? Pages.Show<DocumentPage>(new { Heading = "How a supply is written down", Html = html, BackTo = "/supply", BackWord = "Supplies" })
+            : Pages.NotFound("The guide is not part of this build.", "See docs/supply-document.md."));
         routes.MapGet("/tablets-explained", (Documentation documents) => documents.Html("tablets") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "How tablets are let in", Html = html, BackTo = "/tablets", BackWord = "Tablets" })
             : Pages.NotFound("The guide is not part of this build.", "See docs/tablets.md."));

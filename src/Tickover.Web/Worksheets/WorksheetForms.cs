@@ -1,8 +1,10 @@
 using Tickover.Web.Balance;
+using Tickover.Web.Supply;
 using Tickover.Workshop.Balance.Plans;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Strip.Jets;
+using Tickover.Workshop.Supply;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;
 
@@ -37,6 +39,12 @@ public static class WorksheetForms
     /// <param name="stage">The stage.</param>
     /// <returns>The forms in their order.</returns>
     public static IReadOnlyList<WorksheetForm> Of(Stage stage) => [.. All.Where(f => f.Stage == stage)];
+    /// <summary>The fuel line from the tank to the float chambers.</summary>
+    public static readonly WorksheetForm Supply = new(
+        "supply", SupplyDocument.Format, Stage.Supply, "Fuel line",
+        "The line from pick-up to float chambers part by part, the pump, what the engine takes, and readings taken on it.",
+        "/supply-document", ReadSupply, SupplyEndpoints.Of);
+    public static readonly IReadOnlyList<WorksheetForm> All = [Supply, Plan];
 
     /// <summary>The form with a key.</summary>
     /// <param name="key">Its word in addresses.</param>
@@ -56,6 +64,11 @@ public static class WorksheetForms
     {
         var (sheet, faults) = JetSheetDocument.Read(text);
         return (sheet?.Name ?? "", faults);
+    /// <summary>A fault in a sentence.</summary>
+    internal static string Words(Fault fault) => $"{fault.Path}: {fault.Problem}. Wanted: {fault.Allowed}. {fault.WhatToDo}";
+    private static (string Name, IReadOnlyList<string> Faults) ReadSupply(string text)
+        var read = SupplyDocument.Read(text);
+        return (read.Supply?.Name ?? "", [.. read.Faults.Select(Words)]);
     }
 
     private static (string Name, IReadOnlyList<string> Faults) ReadPlan(string text)
