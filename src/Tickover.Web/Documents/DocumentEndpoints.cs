@@ -4,29 +4,31 @@ namespace Tickover.Web.Documents;
 
 internal static class DocumentEndpoints
 {
+    // A guide is the document of the same name; its address says what it is about.
+    private static readonly (string Address, string Name, string Heading, string BackTo, string BackWord)[] Guides =
+    [
+        ("/car-document", "car-document", "How a car is written down", "/cars/new", "Take a car in"),
+        ("/linkage-document", "linkage-document", "How a linkage is written down", "/linkages", "Linkages"),
+        ("/wall-document", "wall-document", "How a wall survey is written down", "/walls", "Walls"),
+        ("/leak-document", "leak-document", "How a leak test is written down", "/walls", "Walls"),
+        ("/supply-document", "supply-document", "How a supply is written down", "/supply", "Supplies"),
+        ("/jets-document", "jets-document", "How measured jets are written down", "/", "Shop"),
+        ("/balance-explained", "balance", "Balance, and how a plan is written down", "/", "Shop"),
+        ("/tablets-explained", "tablets", "How tablets are let in", "/tablets", "Tablets"),
+    ];
+
     public static void MapDocuments(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/checks", (Documentation documents) => documents.Html("checks") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "Checks against the outside", Html = Folded.Chapters(html, "checks") })
             : Pages.NotFound("The checks are not part of this build.", "Run the acceptance tests; they write docs/checks.md."));
-        routes.MapGet("/car-document", (Documentation documents) => documents.Html("car-document") is { } html
-            ? Pages.Show<DocumentPage>(new { Heading = "How a car is written down", Html = html, BackTo = "/cars/new", BackWord = "Take a car in" })
-            : Pages.NotFound("The guide is not part of this build.", "See docs/car-document.md."));
-        routes.MapGet("/linkage-document", (Documentation documents) => documents.Html("linkage-document") is { } html
-            ? Pages.Show<DocumentPage>(new { Heading = "How a linkage is written down", Html = html, BackTo = "/linkages", BackWord = "Linkages" })
-            : Pages.NotFound("The guide is not part of this build.", "See docs/linkage-document.md."));
-        routes.MapGet("/wall-document", (Documentation documents) => documents.Html("wall-document") is { } html
-            ? Pages.Show<DocumentPage>(new { Heading = "How a wall survey is written down", Html = html, BackTo = "/walls", BackWord = "Walls" })
-            : Pages.NotFound("The guide is not part of this build.", "See docs/wall-document.md."));
-        routes.MapGet("/leak-document", (Documentation documents) => documents.Html("leak-document") is { } html
-            ? Pages.Show<DocumentPage>(new { Heading = "How a leak test is written down", Html = html, BackTo = "/walls", BackWord = "Walls" })
-            : Pages.NotFound("The guide is not part of this build.", "See docs/leak-document.md."));
-        routes.MapGet("/supply-document", (Documentation documents) => documents.Html("supply-document") is { } html
-            ? Pages.Show<DocumentPage>(new { Heading = "How a supply is written down", Html = html, BackTo = "/supply", BackWord = "Supplies" })
-            : Pages.NotFound("The guide is not part of this build.", "See docs/supply-document.md."));
-        routes.MapGet("/tablets-explained", (Documentation documents) => documents.Html("tablets") is { } html
-            ? Pages.Show<DocumentPage>(new { Heading = "How tablets are let in", Html = html, BackTo = "/tablets", BackWord = "Tablets" })
-            : Pages.NotFound("The guide is not part of this build.", "See docs/tablets.md."));
+        foreach (var (address, name, heading, backTo, backWord) in Guides)
+        {
+            routes.MapGet(address, (Documentation documents) => documents.Html(name) is { } html
+                ? Pages.Show<DocumentPage>(new { Heading = heading, Html = html, BackTo = backTo, BackWord = backWord })
+                : Pages.NotFound("The guide is not part of this build.", $"See docs/{name}.md."));
+        }
+
         routes.MapGet("/physics", () => Pages.Show<EquationsPage>(new { }));
         routes.MapGet("/decisions/{name}", (string name, Documentation documents) => documents.Html($"decisions/{name}") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "Why it is so", Html = html, BackTo = "/physics", BackWord = "Equations" })

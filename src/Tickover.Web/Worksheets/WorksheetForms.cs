@@ -17,7 +17,7 @@ public static class WorksheetForms
     public static readonly WorksheetForm Plan = new(
         "plan", PlanDocument.Format, Stage.Balance, "What stands on the engine",
         "Carburettors, the cylinders each barrel feeds, and the throttle: for constant depression carburettors, motorcycles and every car without a description.",
-        "/balance", ReadPlan, BalanceEndpoints.Of);
+        "/balance-explained", ReadPlan, BalanceEndpoints.Of);
 
     /// <summary>A survey of a tank's wall.</summary>
     public static readonly WorksheetForm Wall = Judged("wall", WallDocument.Format, Stage.Storage, "Wall of a tank", "Depths of pits or wall left, read on a grid over the tank, with the pads that hold water.", "/wall-document",
@@ -32,31 +32,34 @@ public static class WorksheetForms
         "jets", JetSheetDocument.Format, Stage.StripDown, "Jets by stamp, gauge and flow", "What is stamped on each, the largest gauge that goes in, and the time a measured volume takes through it.",
         "/jets-document", ReadJets, visit => WorksheetAddress.New(visit, Find("jets")!));
 
-    /// <summary>All of them.</summary>
-    public static readonly IReadOnlyList<WorksheetForm> All = [Wall, Leak, Jets, Plan];
-
-    /// <summary>The forms of a stage.</summary>
-    /// <param name="stage">The stage.</param>
-    /// <returns>The forms in their order.</returns>
-    public static IReadOnlyList<WorksheetForm> Of(Stage stage) => [.. All.Where(f => f.Stage == stage)];
     /// <summary>The fuel line from the tank to the float chambers.</summary>
     public static readonly WorksheetForm Supply = new(
         "supply", SupplyDocument.Format, Stage.Supply, "Fuel line",
         "The line from pick-up to float chambers part by part, the pump, what the engine takes, and readings taken on it.",
         "/supply-document", ReadSupply, SupplyEndpoints.Of);
-    public static readonly IReadOnlyList<WorksheetForm> All = [Supply, Plan];
+
+    /// <summary>All of them.</summary>
+    public static readonly IReadOnlyList<WorksheetForm> All = [Wall, Leak, Supply, Jets, Plan];
+
+    /// <summary>The forms of a stage.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <returns>The forms in their order.</returns>
+    public static IReadOnlyList<WorksheetForm> Of(Stage stage) => [.. All.Where(f => f.Stage == stage)];
 
     /// <summary>The form with a key.</summary>
     /// <param name="key">Its word in addresses.</param>
     /// <returns>The form; null where there is no such.</returns>
     public static WorksheetForm? Find(string key) => All.FirstOrDefault(f => string.Equals(f.Key, key, StringComparison.Ordinal));
 
+    /// <summary>A fault in a sentence.</summary>
+    internal static string Words(Fault fault) => $"{fault.Path}: {fault.Problem}. Wanted: {fault.Allowed}. {fault.WhatToDo}".TrimStart(':', ' ');
+
     private static WorksheetForm Judged(string key, string format, Stage stage, string title, string lead, string guide, Func<string, (string Name, IReadOnlyList<Fault> Faults)> read) => new(
         key, format, stage, title, lead, guide,
         text =>
         {
             var (name, faults) = read(text);
-            return (name, [.. faults.Select(f => $"{f.Path}: {f.Problem} {f.WhatToDo}".TrimStart(':', ' '))]);
+            return (name, [.. faults.Select(Words)]);
         },
         visit => WorksheetAddress.New(visit, Find(key)!));
 
@@ -64,9 +67,10 @@ public static class WorksheetForms
     {
         var (sheet, faults) = JetSheetDocument.Read(text);
         return (sheet?.Name ?? "", faults);
-    /// <summary>A fault in a sentence.</summary>
-    internal static string Words(Fault fault) => $"{fault.Path}: {fault.Problem}. Wanted: {fault.Allowed}. {fault.WhatToDo}";
+    }
+
     private static (string Name, IReadOnlyList<string> Faults) ReadSupply(string text)
+    {
         var read = SupplyDocument.Read(text);
         return (read.Supply?.Name ?? "", [.. read.Faults.Select(Words)]);
     }

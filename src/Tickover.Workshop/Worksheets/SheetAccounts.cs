@@ -1,5 +1,6 @@
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Strip.Jets;
+using Tickover.Workshop.Supply;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;
 
@@ -18,6 +19,7 @@ public static class SheetAccounts
         {
             WallDocument.Format => Wall(sheet.Document),
             LeakDocument.Format => Leak(sheet.Document),
+            SupplyDocument.Format => Supply(sheet.Document),
             JetSheetDocument.Format => Jets(sheet.Document),
             _ => null,
         };
@@ -43,6 +45,17 @@ public static class SheetAccounts
 
         var analysis = LeakAnalyst.Of(sheet);
         return new SheetAccount(analysis.Verdict.Heading, [analysis.Verdict.Why, LeakWords.Smallest(analysis), .. analysis.Doubts], analysis.Verdict.IsNo);
+    }
+
+    private static SheetAccount? Supply(string document)
+    {
+        if (SupplyDocument.Read(document).Supply is not { } supply)
+        {
+            return null;
+        }
+
+        var analysis = SupplyAnalyst.Of(supply);
+        return new SheetAccount(analysis.Verdict, [.. analysis.Findings.Where(f => f.Next.Length > 0).Select(f => $"{f.Heading}: {f.Words} {f.Next}")], !analysis.Carries);
     }
 
     private static SheetAccount? Jets(string document)

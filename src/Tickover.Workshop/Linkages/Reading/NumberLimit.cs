@@ -8,7 +8,6 @@ namespace Tickover.Workshop.Linkages.Reading;
 internal sealed record NumberLimit(double Least, double Most, string Unit, string What)
 {
     /// <summary>What to do about a number outside.</summary>
-    /// <summary>What to do where it lies outside.</summary>
     public string WhatToDo { get; init; } = "Measure it again; lengths are in mm, angles in degrees.";
 
     public static NumberLimit Length { get; } = new(5, 2000, "mm", "The length");
