@@ -2,9 +2,12 @@ using BenchmarkDotNet.Running;
 using Tickover.Bench;
 using Tickover.Bench.Balance;
 using Tickover.Bench.Fit;
+using Tickover.Bench.Gauge;
 using Tickover.Bench.Peer;
+using Tickover.Bench.Pits;
 using Tickover.Bench.Road;
 using Tickover.Bench.Shopfloor;
+using Tickover.Bench.Supply;
 using Tickover.Bench.Tanks;
 
 return args switch
@@ -25,6 +28,9 @@ return args switch
     ["balance-plan"] => PlanTime.Run(),
     ["tank"] => TankTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
+    ["wall-study"] => WallStudy.Run(),
+    ["supply"] => SupplyTime.Run(),
+    ["gauge"] => GaugeSpeed.Run(),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
@@ -38,6 +44,8 @@ static int Survey()
 
 static int Usage()
 {
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | wall-study | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | supply | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | tank | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

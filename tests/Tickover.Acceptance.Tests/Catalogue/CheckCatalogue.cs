@@ -9,8 +9,10 @@ public static class CheckCatalogue
         FuelChecks.Group,
         GasFlowChecks.Group,
         JetChecks.Group,
+        FlowBenchChecks.Group,
         ThrottleChecks.Group,
         LinkageChecks.Group,
+        SupplyChecks.Group,
         TankChecks.Group,
         SenderChecks.Group,
         BalancingChecks.Group,
@@ -24,6 +26,8 @@ public static class CheckCatalogue
         CompositionChecks.Group,
         ExhaustChecks.Group,
         WallFilmChecks.Group,
+        CorrosionChecks.Group,
+        LeakChecks.Group,
         UnitChecks.Group,
     ];
 
