@@ -30,6 +30,8 @@ internal static class CommandLine
             new FitCommand(terminal),
             new LogCommand(terminal),
             new LinkageCommand(terminal),
+            new TankCommand(terminal),
+            new SenderCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),
