@@ -31,6 +31,8 @@ internal static class CommandLine
             new LogCommand(terminal),
             new LinkageCommand(terminal),
             new JetCommand(terminal),
+            new TankCommand(terminal),
+            new SenderCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),

@@ -17,6 +17,8 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(NextDocument))]
 [JsonSerializable(typeof(LogDocument))]
 [JsonSerializable(typeof(LinkageReport))]
+[JsonSerializable(typeof(TankReport))]
+[JsonSerializable(typeof(SenderReport))]
 [JsonSerializable(typeof(GasLine))]
 [JsonSerializable(typeof(GasTableDocument))]
 [JsonSerializable(typeof(BalanceDocument))]

@@ -12,6 +12,9 @@ public sealed record TankPart
     /// <summary>Its inside; metres from the point the car was measured from.</summary>
     public required TankShape Shape { get; init; }
 
+    /// <summary>The tank's own point, which places in it are measured from, m.</summary>
+    public SpaceVector Origin { get; init; }
+
     /// <summary>Foot of the dip stick, m.</summary>
     public required SpaceVector Foot { get; init; }
 

@@ -77,17 +77,9 @@ internal sealed class GaugingReader(ObjectReader root, IReadOnlyList<TankPart> t
     }
 
     // Sideways from the tank's own point; as high as the foot of the stick, from which the arm is measured.
-    private SpaceVector Place(TankPart tank, IReadOnlyList<double>? at)
-    {
-        if (at is null)
-        {
-            return tank.Foot;
-        }
-
-        var origin = root.List("tanks", "[]")?[tanks.ToList().IndexOf(tank)]["at"]?.Items;
-        double Own(int i) => origin is not null && i < origin.Count && double.TryParse(origin[i].Text, System.Globalization.CultureInfo.InvariantCulture, out var v) ? v : 0;
-        return new SpaceVector(TankUnits.Metres(Own(0) + at[0]), TankUnits.Metres(Own(1) + at[1]), tank.Foot.Z);
-    }
+    private static SpaceVector Place(TankPart tank, IReadOnlyList<double>? at) => at is null
+        ? tank.Foot
+        : new SpaceVector(tank.Origin.X + TankUnits.Metres(at[0]), tank.Origin.Y + TankUnits.Metres(at[1]), tank.Foot.Z);
 
     private static FloatArm? Arm(ObjectReader sender)
     {

@@ -57,6 +57,7 @@ internal sealed class TankPartReader(ObjectReader root, Func<string, byte[]?>? m
         {
             Name = name,
             Shape = shape.Moved(at),
+            Origin = at,
             Foot = at + (dip ?? new SpaceVector(shape.Middle.X, shape.Middle.Y, shape.Lowest.Z)),
             PickUp = pickUp,
             CrossPipe = crossPipe is { } mouth ? at + mouth : null,
