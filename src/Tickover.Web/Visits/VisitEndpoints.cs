@@ -1,6 +1,7 @@
 using Tickover.Web.Balance;
 using Tickover.Web.Frame;
 using Tickover.Web.RoadLogs;
+using Tickover.Web.Tanks;
 using Tickover.Web.Worksheets;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
@@ -30,6 +31,7 @@ internal static class VisitEndpoints
         routes.MapRoadLogs();
         routes.MapBalance();
         routes.MapWorksheets();
+        routes.MapTanks();
     }
 
     private static void MapGates(this IEndpointRouteBuilder visit)
