@@ -9,11 +9,12 @@ internal static class TankUnits
 
     public static double MillimetresPerMetre { get; } = Length.FromMeters(1).Millimeters;
 
-    public static double CubicMetres(double litres) => Volume.FromLiters(litres).CubicMeters;
+    // By factor, not by quantity: a figure that is missing is NaN until all faults are told, and a quantity refuses NaN.
+    public static double CubicMetres(double litres) => litres / LitresPerCubicMetre;
 
-    public static double Litres(double cubicMetres) => Volume.FromCubicMeters(cubicMetres).Liters;
+    public static double Litres(double cubicMetres) => cubicMetres * LitresPerCubicMetre;
 
-    public static double Metres(double millimetres) => Length.FromMillimeters(millimetres).Meters;
+    public static double Metres(double millimetres) => millimetres / MillimetresPerMetre;
 
-    public static double Millimetres(double metres) => Length.FromMeters(metres).Millimeters;
+    public static double Millimetres(double metres) => metres * MillimetresPerMetre;
 }
