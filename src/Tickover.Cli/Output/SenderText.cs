@@ -19,13 +19,13 @@ internal sealed class SenderText(int width)
         var verdict = analysis.Sender!;
         text.AppendLine(analysis.Set.Name).AppendLine();
         text.AppendLine("What explains the readings");
-        text.Append(TextTable.Text(width, ["Fault\t", "Probability\t", "Sender Ω\t", "Gauge Ω\t"], verdict.Diagnosis.Faults
+        text.Append(TextTable.Text(width, ["Fault", "Probability\t", "Sender Ω\t", "Gauge Ω\t"], verdict.Diagnosis.Faults
             .Where(f => f.Probability >= Worth)
             .Select(f => new[] { SenderFaultWords.Name(f.Fault), Percent(f.Probability), f.Best.Sender.Key, f.Best.Gauge.Key })));
         if (verdict.Cures.Count > 0)
         {
             text.AppendLine().AppendLine("Cures on the readings as they are, error of the needle over the scale");
-            text.Append(TextTable.Text(width, ["Cure\t", "Average\t", "Worst\t", "at litres\t"], verdict.Cures.Select(c => new[]
+            text.Append(TextTable.Text(width, ["Cure", "Average\t", "Worst\t", "At litres\t"], verdict.Cures.Select(c => new[]
             {
                 GaugeCureWords.What(c), Percent(c.RootMeanSquare), Percent(Math.Abs(c.Worst.Error)), (1000 * c.Worst.VolumeCubicMetres).ToString("0", CultureInfo.InvariantCulture),
             })));

@@ -22,7 +22,7 @@ internal sealed class TankText(int width)
         if (analysis.UnusableLitres is not null)
         {
             text.AppendLine().AppendLine("Fuel left in all tanks when the pick-up draws air");
-            text.Append(TextTable.Text(width, ["Car\t", "Litres\t", "Needle then\t"], analysis.Stances.Select(s => new[] { s.Stance.Name, Figure(s.UnusableLitres, "0.0"), Needle(s.NeedleThen) })));
+            text.Append(TextTable.Text(width, ["Car", "Litres\t", "Needle then\t"], analysis.Stances.Select(s => new[] { s.Stance.Name, Figure(s.UnusableLitres, "0.0"), Needle(s.NeedleThen) })));
         }
 
         if (analysis.Fill is { } fill)

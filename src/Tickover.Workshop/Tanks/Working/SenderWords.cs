@@ -8,6 +8,7 @@ internal static class SenderWords
     private const double Explained = 2.5;  // misfit beyond which nothing listed explains the readings
     private const double Sure = 0.8;
     private const double Good = 0.0625;    // 1/16 of the scale, common practice at F
+    private const double Worth = 0.01;
     private const double Volts = 14.4;
 
     public static IReadOnlyList<TankAdvice> Of(TankAnalysis a, GaugeFinder gauge)
@@ -44,7 +45,7 @@ internal static class SenderWords
         }
 
         var (fault, probability, best) = d.Faults[0];
-        var other = d.Faults.Count > 1 ? FormattableString.Invariant($" Next: {SenderFaultWords.Name(d.Faults[1].Fault).ToLowerInvariant()}, {Percent(d.Faults[1].Probability)}.") : string.Empty;
+        var other = d.Faults.Count > 1 && d.Faults[1].Probability >= Worth ? FormattableString.Invariant($" Next: {SenderFaultWords.Name(d.Faults[1].Fault).ToLowerInvariant()}, {Percent(d.Faults[1].Probability)}.") : string.Empty;
         var families = best.Sender == best.Gauge ? $"Sender and gauge: {best.Sender.Key} Ω." : $"Sender {best.Sender.Key} Ω, gauge {best.Gauge.Key} Ω.";
         return new(SenderFaultWords.Name(fault), FormattableString.Invariant($"Probability {Percent(probability)}. {families}{other} {SenderFaultWords.Test(fault)}"));
     }
@@ -75,21 +76,28 @@ internal static class SenderWords
             return new("Leave it as it is", FormattableString.Invariant($"{first}A gauge of {family.Key} Ω on this sender errs by {Percent(cure.RootMeanSquare)} of full on average over the scale, {Percent(Math.Abs(cure.Worst.Error))} at worst ({TankUnits.Litres(cure.Worst.VolumeCubicMetres):0} l), for {range}. No resistor or bend does clearly better.{Poor(cure)}"));
         }
 
-        return new("The cure", FormattableString.Invariant($"{first}{What(cure)}. Error over the scale then {Percent(cure.RootMeanSquare)} of full on average, {Percent(Math.Abs(cure.Worst.Error))} at worst ({TankUnits.Litres(cure.Worst.VolumeCubicMetres):0} l); as it is {Percent(asItIs.RootMeanSquare)}. For {range} on a gauge of {family.Key} Ω.{Poor(cure)}"));
+        return new("The cure", FormattableString.Invariant($"{first}{What(cure)}{Watts(verdict, cure)}. Error over the scale then {Percent(cure.RootMeanSquare)} of full on average, {Percent(Math.Abs(cure.Worst.Error))} at worst ({TankUnits.Litres(cure.Worst.VolumeCubicMetres):0} l); as it is {Percent(asItIs.RootMeanSquare)}. For {range} on a gauge of {family.Key} Ω.{Poor(cure)}"));
     }
 
     /// <summary>What is done, such as "Fit 22 Ω in the wire to the sender".</summary>
     public static string What(GaugeCure cure)
     {
-        var watts = FormattableString.Invariant($" that stands {Math.Max(0.5, Math.Ceiling(2 * cure.HeatWatts(Volts))):0.#} W");
         return cure.Kind switch
         {
             GaugeCureKind.AsItIs => "Nothing",
-            GaugeCureKind.Series => FormattableString.Invariant($"Fit {cure.SeriesOhms:0.#} Ω in the wire to the sender{watts}"),
-            GaugeCureKind.Parallel => FormattableString.Invariant($"Fit {cure.ParallelOhms:0.#} Ω from the sender's terminal to earth{watts}"),
-            GaugeCureKind.Both => FormattableString.Invariant($"Fit {cure.ParallelOhms:0.#} Ω from the sender's terminal to earth and {cure.SeriesOhms:0.#} Ω in the wire, each{watts}"),
+            GaugeCureKind.Series => FormattableString.Invariant($"Fit {cure.SeriesOhms:0.#} Ω in the wire to the sender"),
+            GaugeCureKind.Parallel => FormattableString.Invariant($"Fit {cure.ParallelOhms:0.#} Ω from the sender's terminal to earth"),
+            GaugeCureKind.Both => FormattableString.Invariant($"Fit {cure.ParallelOhms:0.#} Ω from the sender's terminal to earth and {cure.SeriesOhms:0.#} Ω in the wire"),
             _ => FormattableString.Invariant($"Bend the arm by {Math.Abs(double.RadiansToDegrees(cure.BendRadians)):0.0}° so that the wiper stands further towards {(cure.BendRadians > 0 ? "full" : "empty")} at the same fuel"),
         };
+    }
+
+    // Twice what it gets at most, in whole watts.
+    private static string Watts(SenderVerdict verdict, GaugeCure cure)
+    {
+        var curve = verdict.Curve!.Curve;
+        var heat = cure.HeatWatts(Volts, Math.Max(0, Math.Min(curve.At(curve.First), curve.At(curve.Last))));
+        return heat > 0 ? FormattableString.Invariant($", able to stand {Math.Ceiling(2 * heat):0} W") : string.Empty;
     }
 
     private static string Poor(GaugeCure cure) => cure.RootMeanSquare > Good ? " That is still too much to go by: fit a sender of the gauge's family, or keep the table in the car." : string.Empty;
