@@ -34,6 +34,8 @@ internal static class CommandLine
             new JetCommand(terminal),
             new WallCommand(terminal),
             new LeakCommand(terminal),
+            new TankCommand(terminal),
+            new SenderCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),

@@ -8,6 +8,7 @@ using Tickover.Web.Lan;
 using Tickover.Web.Linkages;
 using Tickover.Web.Mixture;
 using Tickover.Web.RoadLogs;
+using Tickover.Web.Tanks;
 using Tickover.Web.Visits;
 using Tickover.Web.Worksheets;
 using Tickover.Web.Walls;
@@ -102,6 +103,7 @@ public static class WebApp
         services.AddSingleton<Drawings>();
         services.AddRoadLogs();
         services.AddWorksheets();
+        services.AddTanks();
         services.AddSingleton<LinkagesInHand>();
         services.AddSingleton<WallDesk>();
         services.AddHostedService<FirstSurveys>();

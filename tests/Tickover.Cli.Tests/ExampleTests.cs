@@ -49,6 +49,8 @@ public sealed class ExampleTests
     [InlineData("wall")]
     [InlineData("leak")]
     [InlineData("supply")]
+    [InlineData("tank")]
+    [InlineData("sender")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

@@ -19,6 +19,8 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(LinkageReport))]
 [JsonSerializable(typeof(WallReport))]
 [JsonSerializable(typeof(LeakReport))]
+[JsonSerializable(typeof(TankReport))]
+[JsonSerializable(typeof(SenderReport))]
 [JsonSerializable(typeof(GasLine))]
 [JsonSerializable(typeof(GasTableDocument))]
 [JsonSerializable(typeof(BalanceDocument))]

@@ -24,12 +24,16 @@ public sealed record GaugeCure
     /// <summary>The largest error, of the full scale.</summary>
     public GaugeScalePoint Worst => Scale.MaxBy(p => Math.Abs(p.Error));
 
-    /// <summary>Heat in the resistor that gets more of it, W, at a voltage, with nothing else in the way: what it must stand.</summary>
+    /// <summary>Heat in the resistor that gets more of it, at a voltage, the gauge's own resistance left out: what it must stand.</summary>
     /// <param name="volts">Voltage of the car, V.</param>
+    /// <param name="leastOhms">Least resistance of the sender, Ω; not negative.</param>
     /// <returns>W; 0 without resistors.</returns>
-    public double HeatWatts(double volts)
+    public double HeatWatts(double volts, double leastOhms)
     {
-        var series = SeriesOhms > 0 ? volts * volts / SeriesOhms : 0;
+        Precondition.NotNegative(leastOhms);
+        var sender = ParallelOhms is { } beside ? leastOhms * beside / (leastOhms + beside) : leastOhms;
+        var current = SeriesOhms + sender > 0 ? volts / (SeriesOhms + sender) : 0;
+        var series = SeriesOhms * current * current; // gauges (15)
         var parallel = ParallelOhms is { } ohms ? volts * volts / ohms : 0;
         return Math.Max(series, parallel);
     }

@@ -16,7 +16,7 @@ public static class GaugeCures
 
     /// <summary>The best of each kind of cure, the smallest error first.</summary>
     /// <param name="bench">Sender and gauge.</param>
-    /// <returns>At least one: leaving it as it is.</returns>
+    /// <returns>At least one: leaving it as it is. Those that do no better than a simpler one are left out.</returns>
     public static IReadOnlyList<GaugeCure> Of(GaugeBench bench)
     {
         ArgumentNullException.ThrowIfNull(bench);
@@ -29,7 +29,18 @@ public static class GaugeCures
             Best(bench, ohms, GaugeCureKind.Both, Values.SelectMany(s => Values.Select(p => (s, (double?)p)))),
             Bend(bench),
         };
-        return [.. cures.OfType<GaugeCure>().OrderBy(c => c.RootMeanSquare)];
+        return [.. Worthwhile(cures.OfType<GaugeCure>().OrderBy(c => c.Kind)).OrderBy(c => c.RootMeanSquare)];
+    }
+
+    // A cure that does no better than a simpler one is none.
+    private static IEnumerable<GaugeCure> Worthwhile(IEnumerable<GaugeCure> simplestFirst)
+    {
+        var best = double.PositiveInfinity;
+        foreach (var cure in simplestFirst.Where(c => c.RootMeanSquare < best))
+        {
+            best = cure.RootMeanSquare;
+            yield return cure;
+        }
     }
 
     /// <summary>The simplest cure that is hardly worse than the best.</summary>

@@ -14,6 +14,7 @@ internal static class DocumentEndpoints
         ("/supply-document", "supply-document", "How a supply is written down", "/supply", "Supplies"),
         ("/jets-document", "jets-document", "How measured jets are written down", "/", "Shop"),
         ("/balance-explained", "balance", "Balance, and how a plan is written down", "/", "Shop"),
+        ("/tank-document", "tank-document", "How tanks are written down", "/tanks", "Tanks"),
         ("/tablets-explained", "tablets", "How tablets are let in", "/tablets", "Tablets"),
     ];
 

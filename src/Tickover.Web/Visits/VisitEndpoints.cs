@@ -2,6 +2,7 @@ using Tickover.Web.Balance;
 using Tickover.Web.Frame;
 using Tickover.Web.RoadLogs;
 using Tickover.Web.Supply;
+using Tickover.Web.Tanks;
 using Tickover.Web.Worksheets;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
@@ -32,6 +33,7 @@ internal static class VisitEndpoints
         routes.MapBalance();
         routes.MapWorksheets();
         routes.MapSupply();
+        routes.MapTanks();
     }
 
     private static void MapGates(this IEndpointRouteBuilder visit)

@@ -1,10 +1,12 @@
 using Tickover.Web.Balance;
 using Tickover.Web.Supply;
+using Tickover.Web.Tanks;
 using Tickover.Workshop.Balance.Plans;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Strip.Jets;
 using Tickover.Workshop.Supply;
+using Tickover.Workshop.Tanks;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;
 
@@ -38,8 +40,14 @@ public static class WorksheetForms
         "The line from pick-up to float chambers part by part, the pump, what the engine takes, and readings taken on it.",
         "/supply-document", ReadSupply, SupplyEndpoints.Of);
 
+    /// <summary>Tanks, sender and gauge.</summary>
+    public static readonly WorksheetForm Tank = new(
+        "tank", TankDocument.Format, Stage.Storage, "Tanks and gauge",
+        "Shape of the tanks, a fill in steps, and ohms and needle against litres.",
+        "/tank-document", ReadTank, TankEndpoints.Of);
+
     /// <summary>All of them.</summary>
-    public static readonly IReadOnlyList<WorksheetForm> All = [Wall, Leak, Supply, Jets, Plan];
+    public static readonly IReadOnlyList<WorksheetForm> All = [Tank, Wall, Leak, Supply, Jets, Plan];
 
     /// <summary>The forms of a stage.</summary>
     /// <param name="stage">The stage.</param>
@@ -79,5 +87,11 @@ public static class WorksheetForms
     {
         var (plan, faults) = PlanDocument.Read(text);
         return (plan?.Name ?? "", faults);
+    }
+
+    private static (string Name, IReadOnlyList<string> Faults) ReadTank(string text)
+    {
+        var reading = TankDocument.Read(text);
+        return (reading.Set?.Name ?? "", [.. reading.Faults.Select(f => $"{f.Path}: {f.Problem}; wanted: {f.Allowed}. {f.WhatToDo}")]);
     }
 }

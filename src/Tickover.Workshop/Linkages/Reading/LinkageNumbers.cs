@@ -128,7 +128,8 @@ internal static class LinkageNumbers
         return false;
     }
 
-    private static double? Number(SourceNode node, string path, NumberLimit limit, Faults faults)
+    /// <summary>A number that stands by itself, such as one of a list; null where it is faulty.</summary>
+    public static double? Number(SourceNode node, string path, NumberLimit limit, Faults faults)
     {
         if (node.Kind != SourceKind.Number || !double.TryParse(node.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
         {
