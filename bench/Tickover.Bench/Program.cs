@@ -25,6 +25,8 @@ return args switch
     ["balance-plan"] => PlanTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
     ["gauge"] => GaugeSpeed.Run(),
+    ["gauge-study"] => GaugeStudy.Run(),
+    ["gauge-study", "--drives", var drives, "--seed", var seed] => GaugeStudy.Run(int.Parse(drives, System.Globalization.CultureInfo.InvariantCulture), int.Parse(seed, System.Globalization.CultureInfo.InvariantCulture)),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),

@@ -1,0 +1,62 @@
+namespace Tickover.Physics.Sending;
+
+/// <summary>The estimator's state with its covariance: left, right, flow, needle, burn.</summary>
+internal sealed class FuelState
+{
+    internal const int Left = 0;
+    internal const int Right = 1;
+    internal const int Flow = 2;
+    internal const int Needle = 3;
+    internal const int Burn = 4;
+    internal const int Size = 5;
+
+    internal FuelState(double[] mean, double wide, double apart, double needle, double burn)
+    {
+        Mean = mean;
+        Spread(wide, apart);
+        Covariance[Flow, Flow] = 1e-14;
+        Covariance[Needle, Needle] = needle * needle;
+        Covariance[Burn, Burn] = burn * burn;
+    }
+
+    internal double[] Mean { get; }
+
+    internal double[,] Covariance { get; } = new double[Size, Size];
+
+    /// <summary>Total and its variance.</summary>
+    internal (double Total, double Variance) Total() =>
+        (Mean[Left] + Mean[Right], Covariance[Left, Left] + Covariance[Right, Right] + 2 * Covariance[Left, Right]);
+
+    /// <summary>Admits that the total may have changed by much.</summary>
+    internal void Loosen(double wide) => Spread(wide, 0.3 * wide);
+
+    /// <summary>Takes a reading of the needle with its variance.</summary>
+    internal void Take(double needle, double variance)
+    {
+        var (off, scale) = (needle - Mean[Needle], 1 / (Covariance[Needle, Needle] + variance));
+        Span<double> column = stackalloc double[Size];
+        for (var i = 0; i < Size; i++)
+        {
+            column[i] = Covariance[i, Needle];
+        }
+
+        for (var i = 0; i < Size; i++)
+        {
+            Mean[i] += column[i] * scale * off; // sending (29)
+            for (var j = 0; j < Size; j++)
+            {
+                Covariance[i, j] -= column[i] * column[j] * scale;
+            }
+        }
+    }
+
+    // Variance of the total and, apart from it, of the difference of both.
+    private void Spread(double wide, double apart)
+    {
+        var (sum, difference) = (0.25 * wide * wide, 0.25 * apart * apart);
+        Covariance[Left, Left] += sum + difference;
+        Covariance[Right, Right] += sum + difference;
+        Covariance[Left, Right] += sum - difference;
+        Covariance[Right, Left] += sum - difference;
+    }
+}
