@@ -10,7 +10,7 @@ public sealed record EstimatorSettings
     public double UsualBurn { get; init; } = 12e-3 / 3600;
 
     /// <summary>By what share that may be off, one standard deviation.</summary>
-    public double BurnShare { get; init; } = 0.5;
+    public double BurnShare { get; init; } = 0.4;
 
     /// <summary>The most an engine of this car can burn, m³/s.</summary>
     public double MostBurn { get; init; } = 60e-3 / 3600;
@@ -19,19 +19,28 @@ public sealed record EstimatorSettings
     public double ReadingScatter { get; init; } = 0.008;
 
     /// <summary>Acceleration beside gravity at which a reading's variance is twice the calm one, m/s².</summary>
-    public double GateMetresPerSecondSquared { get; init; } = 1;
+    public double GateMetresPerSecondSquared { get; init; } = 2;
 
-    /// <summary>By what share the flow through the pipe may be off.</summary>
-    public double FlowShare { get; init; } = 0.15;
+    /// <summary>By what share the flow through the pipe may be off for good, one standard deviation; learned on the way.</summary>
+    public double FlowOff { get; init; } = 0.08;
 
-    /// <summary>By what share the needle's speed may be off.</summary>
-    public double LagShare { get; init; } = 0.15;
+    /// <summary>By what share the needle's lag may be off for good; learned on the way.</summary>
+    public double LagOff { get; init; } = 0.12;
+
+    /// <summary>How far the accelerometer's zero to the side may be off, m/s²; learned on the way.</summary>
+    public double LeanOff { get; init; } = 0.02;
+
+    /// <summary>By what share the flow through the pipe may be off for a while.</summary>
+    public double FlowShare { get; init; } = 0.2;
+
+    /// <summary>By what share the needle's speed may be off for a while.</summary>
+    public double LagShare { get; init; } = 0.2;
 
     /// <summary>Time over which such errors keep their sign, s.</summary>
     public double ErrorMemorySeconds { get; init; } = 8;
 
     /// <summary>What the calibration of gauge against litres is worth, one standard deviation, m³; it widens the band and no filter takes it out.</summary>
-    public double CalibrationCubicMetres { get; init; } = 0.15e-3;
+    public double CalibrationCubicMetres { get; init; } = 0.12e-3;
 
     /// <summary>Square of the surprise over its variance beyond which a reading is not taken.</summary>
     public double Surprise { get; init; } = 9;

@@ -46,7 +46,7 @@ public sealed class FuelEstimator
             missed = taken ? 0 : missed + 1;
             if (missed >= _settings.LostAfter && (Sideways(reading.Road) < CalmMetresPerSecondSquared || missed >= 5 * _settings.LostAfter))
             {
-                state.Loosen(0.2 * _scale.CapacityCubicMetres);
+                state.Loosen(0.3 * _scale.CapacityCubicMetres);
                 (taken, missed) = (true, 0);
             }
 
@@ -69,7 +69,7 @@ public sealed class FuelEstimator
         var total = _scale.CubicMetresAt(first.Needle);
         var (left, right) = _tanks.Settled(total);
         var (wide, apart) = (0.1 * _scale.CapacityCubicMetres, 0.02 * _scale.CapacityCubicMetres);
-        return new FuelState([left, right, 0, first.Needle, _settings.UsualBurn], wide, apart, 2 * _settings.ReadingScatter, _settings.BurnShare * _settings.UsualBurn);
+        return new FuelState([left, right, 0, first.Needle, _settings.UsualBurn, 0, 0, 0], wide, apart, 2 * _settings.ReadingScatter, _settings.BurnShare * _settings.UsualBurn, _settings);
     }
 
     // sending (30), (31)

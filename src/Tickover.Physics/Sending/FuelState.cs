@@ -1,6 +1,6 @@
 namespace Tickover.Physics.Sending;
 
-/// <summary>The estimator's state with its covariance: left, right, flow, needle, burn.</summary>
+/// <summary>The estimator's state with its covariance: left, right, flow, needle, burn; then what the document has wrong: logarithms of flow and lag against it, and the accelerometer's offset to the side.</summary>
 internal sealed class FuelState
 {
     internal const int Left = 0;
@@ -8,11 +8,17 @@ internal sealed class FuelState
     internal const int Flow = 2;
     internal const int Needle = 3;
     internal const int Burn = 4;
-    internal const int Size = 5;
+    internal const int FlowOff = 5;
+    internal const int LagOff = 6;
+    internal const int LeanOff = 7;
+    internal const int Size = 8;
 
-    internal FuelState(double[] mean, double wide, double apart, double needle, double burn)
+    internal FuelState(double[] mean, double wide, double apart, double needle, double burn, EstimatorSettings settings)
     {
         Mean = mean;
+        Covariance[FlowOff, FlowOff] = settings.FlowOff * settings.FlowOff;
+        Covariance[LagOff, LagOff] = settings.LagOff * settings.LagOff;
+        Covariance[LeanOff, LeanOff] = settings.LeanOff * settings.LeanOff;
         Spread(wide, apart);
         Covariance[Flow, Flow] = 1e-14;
         Covariance[Needle, Needle] = needle * needle;
@@ -27,8 +33,8 @@ internal sealed class FuelState
     internal (double Total, double Variance) Total() =>
         (Mean[Left] + Mean[Right], Covariance[Left, Left] + Covariance[Right, Right] + 2 * Covariance[Left, Right]);
 
-    /// <summary>Admits that the total may have changed by much.</summary>
-    internal void Loosen(double wide) => Spread(wide, 0.3 * wide);
+    /// <summary>Admits that much may have been filled into either tank.</summary>
+    internal void Loosen(double wide) => Spread(wide, wide);
 
     /// <summary>Takes a reading of the needle with its variance.</summary>
     internal void Take(double needle, double variance)

@@ -1,6 +1,6 @@
 namespace Tickover.Physics.Sending;
 
-/// <summary>The estimator's step forward: the tanks' own equations over ten points that stand for the state's spread.</summary>
+/// <summary>The estimator's step forward: the tanks' own equations over sixteen points that stand for the state's spread.</summary>
 internal sealed class FuelStep
 {
     private const int Size = FuelState.Size;
@@ -63,8 +63,9 @@ internal sealed class FuelStep
         }
     }
 
-    private void Step(double[] x, in RoadSample road, double step, MarchPipe pipe)
+    private void Step(double[] x, in RoadSample read, double step, MarchPipe pipe)
     {
+        var road = read with { LeftMetresPerSecondSquared = read.LeftMetresPerSecondSquared - x[FuelState.LeanOff] };
         var burn = Math.Clamp(x[FuelState.Burn], 0, _settings.MostBurn);
         var fromLeft = _tanks.Draw is { PickUp.Side: TankSide.Left };
         var across = road.LeftMetresPerSecondSquared / road.UpMetresPerSecondSquared;
@@ -78,7 +79,7 @@ internal sealed class FuelStep
         x[FuelState.Left] = Math.Clamp(x[FuelState.Left], 0, 1.02 * _tanks.Left.Table.CapacityCubicMetres);
         x[FuelState.Right] = Math.Clamp(x[FuelState.Right], 0, 1.02 * _tanks.Right.Table.CapacityCubicMetres);
         var target = _rest.NeedleAt(Ohms(x, road));
-        var lag = _tanks.Gauge.LagSeconds + _tanks.Gauge.AveragingSeconds;
+        var lag = (_tanks.Gauge.LagSeconds + _tanks.Gauge.AveragingSeconds) * Math.Exp(x[FuelState.LagOff]);
         x[FuelState.Needle] += (lag > 0 ? 1 - Math.Exp(-step / lag) : 1) * (target - x[FuelState.Needle]);
     }
 
@@ -102,8 +103,9 @@ internal sealed class FuelStep
 
     private static void Move(double[] x, double time, double burn, bool fromLeft)
     {
-        x[FuelState.Left] -= time * (x[FuelState.Flow] + (fromLeft ? burn : 0));
-        x[FuelState.Right] += time * (x[FuelState.Flow] - (fromLeft ? 0 : burn));
+        var flow = x[FuelState.Flow] * Math.Exp(x[FuelState.FlowOff]);
+        x[FuelState.Left] -= time * (flow + (fromLeft ? burn : 0));
+        x[FuelState.Right] += time * (flow - (fromLeft ? 0 : burn));
     }
 
     private void Gather(FuelState state)
