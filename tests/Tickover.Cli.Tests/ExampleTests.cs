@@ -46,6 +46,7 @@ public sealed class ExampleTests
     [InlineData("balance")]
     [InlineData("practice")]
     [InlineData("linkage")]
+    [InlineData("gauge")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

@@ -17,6 +17,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(NextDocument))]
 [JsonSerializable(typeof(LogDocument))]
 [JsonSerializable(typeof(LinkageReport))]
+[JsonSerializable(typeof(GaugeReport))]
 [JsonSerializable(typeof(GasLine))]
 [JsonSerializable(typeof(GasTableDocument))]
 [JsonSerializable(typeof(BalanceDocument))]
