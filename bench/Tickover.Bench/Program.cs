@@ -31,6 +31,8 @@ return args switch
     ["wall-study"] => WallStudy.Run(),
     ["supply"] => SupplyTime.Run(),
     ["gauge"] => GaugeSpeed.Run(),
+    ["gauge-study"] => GaugeStudy.Run(),
+    ["gauge-study", "--drives", var drives, "--seed", var seed] => GaugeStudy.Run(int.Parse(drives, System.Globalization.CultureInfo.InvariantCulture), int.Parse(seed, System.Globalization.CultureInfo.InvariantCulture)),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),

@@ -36,6 +36,7 @@ internal static class CommandLine
             new LeakCommand(terminal),
             new TankCommand(terminal),
             new SenderCommand(terminal),
+            new GaugeCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),

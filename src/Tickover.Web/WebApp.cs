@@ -5,6 +5,7 @@ using Tickover.Web.Cars;
 using Tickover.Web.Documents;
 using Tickover.Web.Frame;
 using Tickover.Web.Lan;
+using Tickover.Web.Gauges;
 using Tickover.Web.Linkages;
 using Tickover.Web.Mixture;
 using Tickover.Web.RoadLogs;
@@ -106,6 +107,7 @@ public static class WebApp
         services.AddTanks();
         services.AddSingleton<LinkagesInHand>();
         services.AddSingleton<WallDesk>();
+        services.AddSingleton<GaugesInHand>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
         services.AddSingleton<IMixtureAdvice, MixtureAdvice>();

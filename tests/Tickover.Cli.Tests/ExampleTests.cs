@@ -51,6 +51,7 @@ public sealed class ExampleTests
     [InlineData("supply")]
     [InlineData("tank")]
     [InlineData("sender")]
+    [InlineData("gauge")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

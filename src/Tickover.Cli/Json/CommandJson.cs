@@ -21,6 +21,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(LeakReport))]
 [JsonSerializable(typeof(TankReport))]
 [JsonSerializable(typeof(SenderReport))]
+[JsonSerializable(typeof(GaugeReport))]
 [JsonSerializable(typeof(GasLine))]
 [JsonSerializable(typeof(GasTableDocument))]
 [JsonSerializable(typeof(BalanceDocument))]

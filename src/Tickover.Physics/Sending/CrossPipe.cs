@@ -50,7 +50,7 @@ public sealed record CrossPipe
     public double AreaSquareMetres => Math.PI / 4 * BoreMetres * BoreMetres;
 
     /// <summary>Length of the moving column, m.</summary>
-    public double ColumnMetres => LengthMetres + (EndCorrected ? EndCorrectionBores * BoreMetres : 0); // sending (4)
+    public double ColumnMetres => LengthMetres + (EndCorrected ? EndCorrectionBores * BoreMetres : 0); // sending (33)
 
     /// <summary>Loss of a thin plate with a sharp hole in the pipe.</summary>
     /// <param name="holeMetres">Hole, m; above zero, not above the bore.</param>

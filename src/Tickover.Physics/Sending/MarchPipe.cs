@@ -54,7 +54,7 @@ internal sealed class MarchPipe
         loss = cover < 1 ? loss / (cover * cover) : loss;                         // sending (7)
         var square = _head * (turbulent + loss);
         var stiffness = _gain * (linear + 2 * square * Math.Abs(guess));
-        var theta = 0.5 + stiffness / (12 + 2 * stiffness);                       // sending (25)
+        var theta = (6 + 2 * stiffness) / (12 + 2 * stiffness);                   // sending (25)
         var gain = theta * _gain;
         var pushed = flow + gain * drive;
         var size = Math.Abs(pushed);
@@ -62,7 +62,7 @@ internal sealed class MarchPipe
         // Root of gain·square·q² + slow·q = size, in the form that stays good where the square fades.
         var q = 2 * size / (slow + Math.Sqrt(slow * slow + 4 * gain * square * size));
         var middle = pushed < 0 ? -q : q;
-        return flow + (middle - flow) / theta;
+        return flow + (middle - flow) * ((12 + 2 * stiffness) / (6 + 2 * stiffness));
     }
 
     // Friction as a part that goes with the flow and a part that goes with its square.
@@ -86,7 +86,7 @@ internal sealed class MarchPipe
             return (0, Factor(reynolds));
         }
 
-        var (table, i) = (_turbulent, (int)x);
+        var (table, i) = (_turbulent, unchecked((int)x));
         return (0, table[i] + (x - i) * (table[i + 1] - table[i]));
     }
 

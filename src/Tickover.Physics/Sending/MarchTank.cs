@@ -57,6 +57,13 @@ internal sealed class MarchTank
         Plane = PlaneOf(_level, slope);
     }
 
+    /// <summary>Surface over the middle of a tank's floor for a mean depth and a slope across it.</summary>
+    internal static double PlaneOf(double level, double slope, LinkedTank tank)
+    {
+        var (rise, height) = (0.5 * tank.WidthMetres * Math.Abs(slope), tank.Table.HeightMetres);
+        return level >= rise && level + rise <= height ? level : Cornered(level, rise, height);
+    }
+
     /// <summary>One step of both waves.</summary>
     internal void Slosh(double acrossChange, double alongChange, double retune)
     {
@@ -80,7 +87,7 @@ internal sealed class MarchTank
             return _height + (Volume - _capacity) / _neck;
         }
 
-        var i = x > 0 ? (int)x : 0;
+        var i = x > 0 ? unchecked((int)x) : 0;
         var nodes = _nodes;
         return nodes[i] + (x - i) * (nodes[i + 1] - nodes[i]); // sending (1)
     }
@@ -89,24 +96,23 @@ internal sealed class MarchTank
     private double PlaneOf(double level, double slope)
     {
         var rise = 0.5 * Width * Math.Abs(slope);
-        return level >= rise && level + rise <= _height ? level : Cornered(level, rise);
+        return level >= rise && level + rise <= _height ? level : Cornered(level, rise, _height);
     }
 
-    // sending (9): where the surface meets floor or roof the plane over the middle is not the mean depth any more; a box's section is taken.
-    private double Cornered(double level, double rise)
+    // sending (4): where the surface meets floor or roof the plane over the middle is not the mean depth any more; a box's section is taken.
+    private static double Cornered(double level, double rise, double height)
     {
-        if (level > _height || level <= 0 || rise == 0)
+        if (level > height || level <= 0 || rise == 0)
         {
             return level;
         }
 
-        var (floor, roof) = (2 * Math.Sqrt(level * rise), 2 * Math.Sqrt((_height - level) * rise));
-        var meetsFloor = level < rise && floor <= _height;
-        if (meetsFloor)
+        var (floor, roof) = (2 * Math.Sqrt(level * rise), 2 * Math.Sqrt((height - level) * rise));
+        if (level < rise && floor <= height)
         {
             return floor - rise;
         }
 
-        return level + rise > _height && roof <= _height ? _height - roof + rise : 0.5 * _height + 2 * rise * (level / _height - 0.5);
+        return level + rise > height && roof <= height ? height - roof + rise : 0.5 * height + 2 * rise * (level / height - 0.5);
     }
 }

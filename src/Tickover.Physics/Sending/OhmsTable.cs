@@ -35,7 +35,7 @@ internal sealed class OhmsTable
             return _ohms[Cells];
         }
 
-        var i = (int)x;
+        var i = unchecked((int)x);
         return _ohms[i] + (x - i) * (_ohms[i + 1] - _ohms[i]);
     }
 }

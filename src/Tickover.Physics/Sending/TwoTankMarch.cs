@@ -6,7 +6,7 @@ namespace Tickover.Physics.Sending;
 /// <remarks>Second order; the pipe's step is implicit in its friction and goes over to the full implicit one where friction is stiff.</remarks>
 internal sealed class TwoTankMarch
 {
-    private const double RetuneMetres = 0.5e-3;            // 0.5 % of the frequency at a depth of 50 mm
+    private const double RetuneMetres = 0.25e-3;           // 0.25 % of the frequency at a depth of 50 mm
     private const double LeastCover = 1e-3;
 
     private readonly MarchTank _left;

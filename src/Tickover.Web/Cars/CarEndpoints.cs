@@ -1,4 +1,5 @@
 using Tickover.Web.Frame;
+using Tickover.Web.Gauges;
 using Tickover.Web.Linkages;
 using Tickover.Web.Walls;
 using Tickover.Workshop.Cars;
@@ -11,6 +12,7 @@ internal static class CarEndpoints
     {
         routes.MapLinkages();
         routes.MapWalls();
+        routes.MapGauges();
         routes.MapGet("/cars", (ICarShelf shelf, CarRows rows, string? removed) => Pages.Show<CarsPage>(new
         {
             Rows = rows.Of(shelf.List()),

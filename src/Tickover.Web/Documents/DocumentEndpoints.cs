@@ -15,6 +15,7 @@ internal static class DocumentEndpoints
         ("/jets-document", "jets-document", "How measured jets are written down", "/", "Shop"),
         ("/balance-explained", "balance", "Balance, and how a plan is written down", "/", "Shop"),
         ("/tank-document", "tank-document", "How tanks are written down", "/tanks", "Tanks"),
+        ("/gauge-document", "gauge-document", "How tanks and gauge are written down", "/gauges", "Gauges"),
         ("/tablets-explained", "tablets", "How tablets are let in", "/tablets", "Tablets"),
     ];
 

@@ -15,6 +15,7 @@ public static class CheckCatalogue
         SupplyChecks.Group,
         TankChecks.Group,
         SenderChecks.Group,
+        SendingChecks.Group,
         BalancingChecks.Group,
         PracticeChecks.Group,
         ChokeChecks.Group,

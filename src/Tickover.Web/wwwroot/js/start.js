@@ -19,6 +19,7 @@ import { followWaits } from "./wait.js";
 import { followRounds } from "./balance.js";
 import { followPedal } from "./pedal.js";
 import { followSliders } from "./follow.js";
+import { playGauges } from "./gauge.js";
 
 askAboutFigures();
 followSwaps();
@@ -39,3 +40,4 @@ workOffline();
 followWaits();
 followPedal();
 followSliders();
+playGauges();

@@ -1,0 +1,32 @@
+using Tickover.Physics;
+using Tickover.Physics.Sending;
+
+namespace Tickover.Workshop.Gauges;
+
+/// <summary>What two tanks and their gauge do on a road, why the gauge lies, and what helps.</summary>
+public sealed record GaugeAnalysis
+{
+    /// <summary>What was worked out.</summary>
+    public required GaugeStory Story { get; init; }
+
+    /// <summary>The course, five moments a second.</summary>
+    public required IReadOnlyList<SendingMoment> Course { get; init; }
+
+    /// <summary>What the needle says, L, at each moment.</summary>
+    public required IReadOnlyList<double> NeedleLitres { get; init; }
+
+    /// <summary>The best estimate of the fuel really there, at each moment.</summary>
+    public required IReadOnlyList<FuelEstimate> Estimates { get; init; }
+
+    /// <summary>As it is and each remedy on the same road.</summary>
+    public required IReadOnlyList<GaugeRemedy> Remedies { get; init; }
+
+    /// <summary>In words: what happens and why.</summary>
+    public required IReadOnlyList<GaugeAdvice> Advice { get; init; }
+
+    /// <summary>Both tanks full, L.</summary>
+    public required double CapacityLitres { get; init; }
+
+    /// <summary>Whether the model was used within its range.</summary>
+    public required Validity Validity { get; init; }
+}
