@@ -1,5 +1,4 @@
 using System.Globalization;
-using Tickover.Physics.Sending;
 
 namespace Tickover.Bench.Gauge;
 

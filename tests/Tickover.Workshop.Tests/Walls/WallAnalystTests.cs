@@ -48,7 +48,7 @@ public sealed class WallAnalystTests
         Assert.Equal(WallVerdictKind.ReadMore, analysis.Verdict.Kind);
         Assert.True(analysis.Verdict.IsNo);
         Assert.Contains("1 more measured depth wanted", analysis.Verdict.Why, StringComparison.Ordinal);
-        Assert.Equal(["F2", "F4"], analysis.Verdict.ReadNext.Take(2).Order(StringComparer.Ordinal));
+        Assert.Equal(["F2", "F4"], analysis.Verdict.ReadNext.Take(2).Order(StringComparer.Ordinal), StringComparer.Ordinal);
         Assert.Empty(analysis.Course);
     }
 

@@ -21,7 +21,7 @@ internal static class AccelerationTrace
             return No($"{lines.Length} lines; a drive has a line of names and at least {FewestRows} of figures.");
         }
 
-        var separator = lines[0].Contains(';', StringComparison.Ordinal) ? ';' : lines[0].Contains('\t', StringComparison.Ordinal) ? '\t' : ',';
+        var separator = Separator(lines[0]);
         var names = lines[0].Split(separator, StringSplitOptions.TrimEntries).Select(n => n.Trim('"')).ToArray();
         var time = Array.FindIndex(names, n => TimeNames.Contains(n, StringComparer.OrdinalIgnoreCase));
         var wanted = (axes ?? "ax,ay,az").Split(',', StringSplitOptions.TrimEntries);
@@ -31,18 +31,27 @@ internal static class AccelerationTrace
             return No($"The columns are {string.Join(", ", names)}. Wanted: t in seconds, ax ahead and ay to the left, az upwards if there is one. Say which they are with --axes, such as --axes=-y,x,z.");
         }
 
+        return Rows(lines, separator, time, columns, wanted) is var (rows, complaint) && complaint.Length > 0
+            ? No(complaint)
+            : Checked(rows, columns.Length == 3 && columns[2] >= 0, units ?? Said(names, columns));
+    }
+
+    private static char Separator(string line) => line.Contains(';', StringComparison.Ordinal) ? ';' : line.Contains('\t', StringComparison.Ordinal) ? '\t' : ',';
+
+    private static (List<double[]> Rows, string Complaint) Rows(string[] lines, char separator, int time, int[] columns, string[] wanted)
+    {
         var rows = new List<double[]>(lines.Length);
         for (var i = 1; i < lines.Length; i++)
         {
             if (Row(lines[i], separator, time, columns, wanted) is not { } row)
             {
-                return No($"Line {i + 1} is not figures: {lines[i][..Math.Min(40, lines[i].Length)]}");
+                return (rows, $"Line {i + 1} is not figures: {lines[i][..Math.Min(40, lines[i].Length)]}");
             }
 
             rows.Add(row);
         }
 
-        return Checked(rows, columns.Length == 3 && columns[2] >= 0, units ?? Said(names, columns));
+        return (rows, "");
     }
 
     private static TraceReading No(string complaint) => new(null, complaint);

@@ -62,9 +62,11 @@ internal static class TankReader
         return new CrossPipe { BoreMetres = bore * Milli, LengthMetres = length * Milli, LossToLeft = losses, LossToRight = losses, MouthInwardMetres = inward * Milli };
     }
 
+    private static readonly string[] TableNames = ["heights", "areas"];
+
     private static LevelTable? Table(ObjectReader reader)
     {
-        foreach (var name in new[] { "heights", "areas" }.Where(n => reader[n] is null))
+        foreach (var name in TableNames.Where(n => reader[n] is null))
         {
             reader.Faults.Missing(reader.At(name), $"The list \"{name}\"", "two or more numbers, from the floor up", $"\"{name}\": [{(name is "areas" ? "1000, 1000" : "0, 250")}]");
         }
