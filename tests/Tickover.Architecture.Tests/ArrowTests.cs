@@ -12,7 +12,7 @@ public sealed class ArrowTests
         { "Tickover.Physics", [], ["MathNet.Numerics"] },
         { "Tickover.Workshop", ["Tickover.Physics"], ["UnitsNet"] },
         { "Tickover.Practice", ["Tickover.Workshop"], [] },
-        { "Tickover.Reports", ["Tickover.Workshop"], ["PDFsharp", "PdfSharp", "QRCoder"] },
+        { "Tickover.Reports", ["Tickover.Workshop", "Tickover.Physics"], ["PDFsharp", "PdfSharp", "QRCoder"] },
         { "Tickover.Instruments", ["Tickover.Workshop"], ["Sep", "UnitsNet"] },
         { "Tickover.Web", ["Tickover.Instruments", "Tickover.Physics", "Tickover.Workshop", "Tickover.Reports", "Tickover.Records", "Tickover.Practice"], ["Markdig", "Microsoft.AspNetCore.OpenApi", "QRCoder"] },
         {
@@ -55,10 +55,17 @@ public sealed class ArrowTests
         Assert.Empty(strangers);
     }
 
+    // Cuts through tanks and the parts of a fuel line are drawn from the physics' own shapes, decision 0196; nothing else of Reports may.
     [Fact]
-    public void Reports_draw_from_the_workshop_and_never_reach_for_the_physics()
+    public void Reports_draw_from_the_workshop_and_reach_for_the_physics_of_tanks_and_fuel_lines_only()
     {
-        Assert.DoesNotContain(House.Reports.GetReferencedAssemblies(), r => r.Name is "Tickover.Physics");
+        var reports = Path.Combine(Repository.Root, "src", "Tickover.Reports");
+        var reaching = Directory.EnumerateFiles(reports, "*.cs", SearchOption.AllDirectories)
+            .Select(f => (Folder: Path.GetRelativePath(reports, f).Split(Path.DirectorySeparatorChar)[0], Text: File.ReadAllText(f)))
+            .Where(f => f.Folder is not ("obj" or "bin") && f.Text.Contains("Tickover.Physics", StringComparison.Ordinal))
+            .Select(f => f.Folder).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal);
+
+        Assert.Equal(["Supply", "Tanks"], reaching, StringComparer.Ordinal);
     }
 
     // A package may come as several assemblies: "Spectre.Console" and "Spectre.Console.Ansi".

@@ -49,7 +49,7 @@ public static class GumbelEstimate
 
         var (least, mean) = (depthsMetres.Min(), depthsMetres.Average());
         var (low, high) = (start.ScaleMetres / 100, start.ScaleMetres * 100);
-        // The right side of (14) less α falls all the way, so halving is certain; Newton saves nothing on so few readings.
+        // The right side of that equation less α falls all the way, so halving is certain; Newton saves nothing on so few readings.
         for (var step = 0; step < MostSteps && high - low > Settled * high; step++)
         {
             var middle = (low + high) / 2;
