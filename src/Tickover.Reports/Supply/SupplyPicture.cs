@@ -16,7 +16,7 @@ public static class SupplyPicture
         new SupplyRun(drawing, view, frame).Draw();
         new SupplyPressures(drawing, view, frame).Draw();
         Taps(drawing, view, frame);
-        return drawing.ToSvg(new SvgFrame { Width = frame.Width, Height = frame.Bottom, ClassName = "supply-picture", Label = SupplySentence.Of(view) });
+        return drawing.ToSvg(new SvgFrame { Width = frame.Width, Height = frame.Bottom, ClassName = "supply-picture", Role = "group", Label = SupplySentence.Of(view) });
     }
 
     // Whole columns may be tapped; keyboard and screen reader take the list of parts, which leads to the same places.

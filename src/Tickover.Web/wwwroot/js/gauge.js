@@ -240,7 +240,7 @@ function pull(root, slope, flow, bore) {
   const way = slope >= 0 ? 1 : -1;
   const tip = 400 + way * length;
   root.querySelector("[data-pull]")?.setAttribute("d", Math.abs(slope) < 0.02 ? "" : `M${400 - way * length} 124H${tip}M${tip - way * 15} 111l${way * 15} 13l${-way * 15} 13`);
-  words(root, "[data-pull-words]", Math.abs(slope) < 0.02 ? "" : `${(Math.abs(slope)).toFixed(2)} g to the ${way > 0 ? "right" : "left"}`);
+  words(root, "[data-pull-words]", Math.abs(slope) < 0.02 ? "" : `${(Math.abs(slope)).toFixed(2)} g pulls the fuel to the ${way > 0 ? "right" : "left"}`);
   const there = Math.abs(flow) < 0.05 ? 0 : Math.sign(flow);
   root.querySelector("[data-flow]")?.setAttribute("d", there === 0 ? "" : `M${400 - there * 60} 346H${400 + there * 60}M${400 + there * 48} 336l${there * 12} 10l${-there * 12} 10`);
   words(root, "[data-flow-words]", there === 0 ? `cross-pipe ${bore.toFixed(0)} mm: still` : `cross-pipe ${bore.toFixed(0)} mm: ${Math.abs(flow).toFixed(1)} L/min to the ${there > 0 ? "right" : "left"}`);
