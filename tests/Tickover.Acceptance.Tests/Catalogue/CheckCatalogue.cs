@@ -13,6 +13,7 @@ public static class CheckCatalogue
         LinkageChecks.Group,
         BalancingChecks.Group,
         PracticeChecks.Group,
+        InferenceChecks.Group,
         ChokeChecks.Group,
         SizingChecks.Group,
         SuctionChecks.Group,
