@@ -11,6 +11,7 @@ public static class CheckCatalogue
         JetChecks.Group,
         ThrottleChecks.Group,
         LinkageChecks.Group,
+        SendingChecks.Group,
         BalancingChecks.Group,
         PracticeChecks.Group,
         ChokeChecks.Group,
