@@ -4,6 +4,7 @@ using Tickover.Bench.Balance;
 using Tickover.Bench.Fit;
 using Tickover.Bench.Peer;
 using Tickover.Bench.Road;
+using Tickover.Bench.Sending;
 using Tickover.Bench.Shopfloor;
 
 return args switch
@@ -23,6 +24,9 @@ return args switch
     ["balance-study", .. var words] => BalanceStudy.Run(words),
     ["balance-plan"] => PlanTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
+    ["gauge"] => GaugeSpeed.Run(),
+    ["gauge", "peer", var executable, var input] => GaugeSpeed.Peer(executable, input),
+    ["gauge-study", .. var words] => GaugeStudy.Run(words),
     ["rules"] => RulesOfThumbStudy.Run(),
     ["shopfloor"] => await ShopfloorStudy.RunAsync(),
     _ => Usage(),
@@ -36,6 +40,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | develop SAMPLE | shopfloor | gauge [peer EXECUTABLE INPUT] | gauge-study [DRIVES] | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

@@ -22,7 +22,7 @@ public sealed record SenderFitting
         Gauge.Checked();
         if (Second is { } second && second.Side == First.Side)
         {
-            throw new ArgumentException("A second sender belongs in the other tank.", nameof(Second));
+            throw new InvalidOperationException("A second sender belongs in the other tank.");
         }
 
         return this;
