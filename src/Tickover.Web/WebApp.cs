@@ -9,6 +9,7 @@ using Tickover.Web.Linkages;
 using Tickover.Web.Mixture;
 using Tickover.Web.RoadLogs;
 using Tickover.Web.Visits;
+using Tickover.Web.Worksheets;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
 
@@ -99,6 +100,7 @@ public static class WebApp
         services.AddSingleton<BenchDesk>();
         services.AddSingleton<Drawings>();
         services.AddRoadLogs();
+        services.AddWorksheets();
         services.AddSingleton<LinkagesInHand>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();

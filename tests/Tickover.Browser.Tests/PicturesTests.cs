@@ -12,7 +12,7 @@ public sealed class PicturesTests(Workshop workshop)
     private const string Practice = "/practice/osprey-v8/1/7?acts=r.r:1500.r:1500.r:2500.f:twistedSpindle_barrel_8.r.r:1500.r:2500.f:bankTiming_bank_2.l:stop:3.l:stop:4.o.r";
 
     // The form keeps its button at the foot of the window, which a picture of the whole page would put in its middle.
-    private static readonly string[] WindowOnly = ["description", "stage", "account", "road-logs", "road-logs-phone", "practice", "practice-phone", "linkage", "linkage-phone"];
+    private static readonly string[] WindowOnly = ["description", "stage", "account", "road-logs", "road-logs-phone", "rounds", "practice", "practice-phone", "linkage", "linkage-phone"];
 
     private static readonly (int, int) Desk = (1280, 800);
     private static readonly (int, int) Phone = (390, 844);
@@ -32,6 +32,7 @@ public sealed class PicturesTests(Workshop workshop)
         { "road-logs", "{osprey}/road-logs", false, "paper" },
         { "trial-card", "{osprey}/road-logs/trial-card", false, "paper" },
         { "road-logs-phone", "{osprey}/road-logs", true, "paper" },
+        { "rounds", "{tern}/balance/rounds", false, "paper" },
         { "practice", Practice, false, "paper" },
         { "practice-phone", Practice, true, "paper" },
         { "linkage", "/linkages/osprey?down=25", false, "paper" },

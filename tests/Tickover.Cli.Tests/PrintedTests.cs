@@ -12,6 +12,7 @@ public sealed class PrintedTests
     [InlineData("gas-diluted", "tickover gas --co 3.30 --hc 180 --co2 11.6 --o2 2.55 --lambda 1.012")]
     [InlineData("gas-table", "tickover gas samples/gas-readings.csv")]
     [InlineData("linkage-osprey", "tickover linkage samples/osprey.linkage.json")]
+    [InlineData("jet-gannet", "tickover jet samples/gannet.jets.json")]
     [InlineData("balance-osprey", "tickover balance samples/osprey.rounds.json")]
     [InlineData("help-balance", "tickover balance --help")]
     [InlineData("help-practice", "tickover practice --help")]

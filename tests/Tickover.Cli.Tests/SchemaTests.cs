@@ -20,6 +20,7 @@ public sealed class SchemaTests
         { "log", "tickover log samples/osprey-road.csv samples/gas-readings.csv --car samples/osprey-v8.car.json --json" },
         { "linkage", "tickover linkage samples/osprey.linkage.json --json" },
         { "linkage", "tickover linkage samples/tern.linkage.json --json" },
+        { "jet", "tickover jet samples/gannet.jets.json --json" },
         { "gas", "tickover gas --co 2.52 --hc 345 --co2 13.0 --o2 0.63 --json" },
         { "gas", "tickover gas --co 1 --hc 100 --co2 1 --o2 20 --lambda 3 --rpm 900 --oil 80 --constants fuel --json" },
         { "gas-table", "tickover gas samples/gas-readings.csv --json" },

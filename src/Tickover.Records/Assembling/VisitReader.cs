@@ -41,6 +41,7 @@ internal static class VisitReader
         var knownCars = await context.Set<CustomerCar>().AsNoTracking().Where(c => cars.Contains(c.Id)).ToDictionaryAsync(c => c.Id, cancellation);
         var owners = await context.Set<Owner>().AsNoTracking().ToDictionaryAsync(o => o.Id, cancellation);
         var descriptions = (await All<CarDescription>(context).Where(d => cars.Contains(d.Car) && !d.Removed).ToListAsync(cancellation)).ToLookup(d => d.Car);
+        var sheets = await SheetsAsync(context, cars, cancellation);
         var components = (await All<Component>(context).Where(c => cars.Contains(c.Car) && !c.Removed).ToListAsync(cancellation)).ToLookup(c => c.Car);
         return [.. visits.Select(v => new VisitRecord
         {
@@ -50,6 +51,7 @@ internal static class VisitReader
             Owner = (v.Owner ?? knownCars[v.Car].Owner) is { } owner ? owners.GetValueOrDefault(owner) : null,
             Descriptions = InOrder(descriptions[v.Car]),
             Components = [.. components[v.Car]],
+            Worksheets = [.. sheets[v.Car].Where(s => s.Visit.Id == v.Id || IsBefore(s.Visit, v)).Select(s => s.Sheet)],
         })];
     }
 
@@ -68,6 +70,17 @@ internal static class VisitReader
             InOrder(await All<CarDescription>(context).Where(d => d.Car == car && !d.Removed).ToListAsync(cancellation)),
             await All<Component>(context).Where(c => c.Car == car && !c.Removed).ToListAsync(cancellation),
             [.. visits.OrderBy(v => v.Visit.ArrivedOn).ThenBy(v => v.Visit.Kept)]);
+    }
+
+    private static bool IsBefore(Visit visit, Visit other) => visit.ArrivedOn < other.ArrivedOn || (visit.ArrivedOn == other.ArrivedOn && visit.Kept < other.Kept);
+
+    // What was measured on a car holds on its later visits too.
+    private static async Task<ILookup<Id<CustomerCar>, (Worksheet Sheet, Visit Visit)>> SheetsAsync(RecordsContext context, List<Id<CustomerCar>> cars, CancellationToken cancellation)
+    {
+        var visits = await context.Set<Visit>().AsNoTracking().Where(v => cars.Contains(v.Car)).ToDictionaryAsync(v => v.Id, cancellation);
+        var known = visits.Keys.ToList();
+        var sheets = await All<Worksheet>(context).Where(s => known.Contains(s.Visit) && !s.Removed).ToListAsync(cancellation);
+        return sheets.ToLookup(s => visits[s.Visit].Car, s => (s, visits[s.Visit]));
     }
 
     private static IReadOnlyList<CarDescription> InOrder(IEnumerable<CarDescription> descriptions) => [.. descriptions.OrderBy(d => d.Since).ThenBy(d => d.Kept)];

@@ -33,6 +33,7 @@ internal static class ItemLikeness
         StockJet s => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"The stock of {s.Part} {s.Size}"),
         JetFitting f => $"The jets fitted on {f.On:yyyy-MM-dd}",
         LoggerLayout => "What is remembered of a logger's columns",
+        Worksheet s => $"The worksheet {s.Name}",
         ScrewTurn t => $"What was turned, {t.Words}",
         Photograph p => $"The photograph \"{p.Caption}\"",
         _ => $"A {RecordKinds.NameOf(item)}",

@@ -108,6 +108,7 @@ internal static class ItemRules
         RoadRun { Points: [] } => "The run has no points.",
         LoggerLayout { Headings: "" } or LoggerLayout { Layout: "" } => "The note on a logger's columns is empty.",
         StockJet { Count: < 0 or > 10_000 } => "The number on the shelf is not between 0 and 10,000.",
+        Worksheet { Form: "" } or Worksheet { Document: "" } => "The worksheet is empty.",
         ScrewTurn { Kind: ScrewTurnKind.Turned, Turns: 0 } => "It does not say how far it was turned.",
         ScrewTurn { Turns: < -MostTurns or > MostTurns } => "No screw here goes that many turns.",
         ScrewTurn { Kind: ScrewTurnKind.Turned or ScrewTurnKind.LookedAt or ScrewTurnKind.CheckedFor, Adjuster: "" } => "It does not say what was turned or looked at.",

@@ -55,6 +55,7 @@ internal static class SearchIndex
         Photograph p => [p.Caption, .. p.Marks.Select(m => m.Note)],
         Approval a => [a.Asked, a.AnswerWords],
         RoadRun r => [r.Name],
+        Worksheet s => [s.Name, s.Reason],
         ScrewTurn t => [t.Words, t.Note],
         JetFitting f => [f.Choice, .. f.Parts.Select(p => $"{p.Label} {p.To}")],
         _ => [],

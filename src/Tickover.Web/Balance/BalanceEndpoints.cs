@@ -1,6 +1,8 @@
 using Tickover.Web.Frame;
 using Tickover.Web.Visits;
+using Tickover.Web.Worksheets;
 using Tickover.Workshop.Balance;
+using Tickover.Workshop.Balance.Plans;
 using Tickover.Workshop.Balance.Recorded;
 using Tickover.Workshop.Visits;
 
@@ -25,7 +27,7 @@ internal static class BalanceEndpoints
     {
         if (BalanceOfVisit.Of(record) is not { } balance)
         {
-            return Pages.NotFound("Nobody has described this car yet.", "The page of rounds needs to know its barrels: describe the car first, or load the description on the page of the car.");
+            return Results.Redirect(WorksheetAddress.New(record.Visit.Id, WorksheetForms.Plan));
         }
 
         var book = new BalanceBook
@@ -35,7 +37,10 @@ internal static class BalanceEndpoints
             Meter = new MeterSettings { Available = balance.Available },
         };
         var chosen = RoundMeasure.Find(read);
-        var bench = BalanceBench.Of(book, (chosen?.HeldRpm, chosen is not null), $"{Of(record.Visit.Id)}/acts");
+
+        // While nothing may be read, the last round is of more use than the empty rings of the next.
+        var last = chosen is null && BalancePage.ShutOn(record, desk.Today).Count > 0 ? book.Steps.OfType<RoundRead>().LastOrDefault()?.Round : null;
+        var bench = BalanceBench.Of(book, last is null ? (chosen?.HeldRpm, chosen is not null) : (last.HeldRpm, true), $"{Of(record.Visit.Id)}/acts");
         bench = bench with { Reading = ReadPlan.Of(balance, bench.Next, chosen) };
         return Pages.Show<BalancePage>(new { Record = record, Bench = bench, IsChosen = chosen is not null, desk.Person, desk.Today, Ask = ask });
     }
@@ -57,12 +62,12 @@ internal static class BalanceEndpoints
     private static Task<IResult> ActAsync(VisitRecord record, FormFields fields, VisitDesk desk)
     {
         var back = Of(record.Visit.Id);
-        if (Workshop.Visits.Measures.Places.CarOf(record) is not { } car)
+        if (PlanOfVisit.Of(record) is not { } plan)
         {
-            return Task.FromResult(desk.Refuse("Nobody has described this car yet.", back));
+            return Task.FromResult(desk.Refuse("Nobody has said yet what stands on this engine.", back));
         }
 
-        return ActEntry.Of(fields, Workshop.Balance.Plans.PlanOfCar.Of(car)) is { } act && fields.Problems.Count == 0
+        return ActEntry.Of(fields, plan) is { } act && fields.Problems.Count == 0
             ? desk.KeepAsync(fields, act.Words, record.Visit.Id, back, act.ToRecord(record, fields, desk.Now))
             : Task.FromResult(desk.Refuse(string.Join(" ", fields.Problems), back));
     }

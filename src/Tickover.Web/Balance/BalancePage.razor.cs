@@ -35,7 +35,7 @@ public partial class BalancePage
     [Parameter]
     public string? Ask { get; set; }
 
-    private IReadOnlyList<GateStatus> Shut => [.. StageGates.Of(Stage.Balance).Concat(StageGates.Inside(Stage.Balance)).Select(g => GateStatus.Of(Record, g, Today)).Where(g => !g.LetsThrough)];
+    private IReadOnlyList<GateStatus> Shut => ShutOn(Record, Today);
 
     private bool MayRun => Shut.Count == 0;
 
@@ -44,6 +44,10 @@ public partial class BalancePage
     private string Oil => Record.Readings.LastOrDefault(r => !r.Removed && string.Equals(r.Measure, "oilTemperature", StringComparison.Ordinal) && r.Si is not null) is { } oil ? $", oil {oil.Typed}" : "";
 
     private IReadOnlyList<Guid> Arrived => [.. BalanceOfVisit.Arrived(Record).TakeLast(MostArrived)];
+
+    /// <summary>The gates that are shut before the engine is read.</summary>
+    internal static IReadOnlyList<GateStatus> ShutOn(VisitRecord record, DateOnly today) =>
+        [.. StageGates.Of(Stage.Balance).Concat(StageGates.Inside(Stage.Balance)).Select(g => GateStatus.Of(record, g, today)).Where(g => !g.LetsThrough)];
 
     private static string Part(string key) => key.StartsWith("barrel:", StringComparison.Ordinal) ? "#pad" : $"#{OtherTurns.Anchor(key)}";
 }

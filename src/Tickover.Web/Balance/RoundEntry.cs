@@ -1,5 +1,6 @@
 using System.Globalization;
 using Tickover.Web.Visits;
+using Tickover.Workshop.Balance.Plans;
 using Tickover.Workshop.Balance.Recorded;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Measures;
@@ -59,7 +60,7 @@ internal sealed record RoundEntry(Reading? Reading, string Question, string Word
     // A round of depression is read by cylinder; where a barrel feeds one, that is the place.
     private static Place? PlaceOf(VisitRecord record, MeasureDefinition measure, int barrel)
     {
-        if (Places.CarOf(record) is not { } car || car.Barrels.FirstOrDefault(b => b.Number == barrel) is not { } found)
+        if (PlanOfVisit.Of(record) is not { } plan || plan.Barrels.FirstOrDefault(b => b.Number == barrel) is not { } found)
         {
             return null;
         }

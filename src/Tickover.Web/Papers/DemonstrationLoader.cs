@@ -105,6 +105,7 @@ public static class DemonstrationLoader
         await AddAsync<RoadRun>();
         await AddAsync<JetFitting>();
         await AddAsync<ScrewTurn>();
+        await AddAsync<Worksheet>();
         await AddAsync<StockJet>();
         return (all, (await record.WorkshopAsync(cancellation)).House);
 

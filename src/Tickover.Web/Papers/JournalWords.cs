@@ -60,6 +60,7 @@ internal sealed class JournalWords(VisitRecord visit)
         JetFitting f => string.Join(", ", f.Parts.Select(p => $"{p.Label.ToLowerInvariant()} {p.To}")),
         LoggerLayout => "as corrected",
         ScrewTurn t => t.Words,
+        Worksheet { Name.Length: > 0 } s => s.Name,
         Reading r => $"{MeasureCatalogue.Find(r.Measure)?.Label ?? r.Measure}, {r.Place.Words().ToLowerInvariant()}, {r.Typed}",
         _ => "without a name",
     };

@@ -1,6 +1,7 @@
 using Tickover.Web.Balance;
 using Tickover.Web.Frame;
 using Tickover.Web.RoadLogs;
+using Tickover.Web.Worksheets;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Advising;
 using Tickover.Workshop.Visits.Cautions;
@@ -28,6 +29,7 @@ internal static class VisitEndpoints
         routes.MapPictures();
         routes.MapRoadLogs();
         routes.MapBalance();
+        routes.MapWorksheets();
     }
 
     private static void MapGates(this IEndpointRouteBuilder visit)

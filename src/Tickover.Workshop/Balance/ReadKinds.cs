@@ -21,4 +21,7 @@ public enum ReadKinds
 
     /// <summary>Engine speed alone, as it is noted between turns of a mixture screw.</summary>
     Speed = 16,
+
+    /// <summary>λ or CO of a whole bank, in its tail pipe.</summary>
+    BankGas = 32,
 }

@@ -22,7 +22,7 @@ public static class RecordKinds
     [
         typeof(House), typeof(Person), typeof(Instrument), typeof(Owner), typeof(CustomerCar), typeof(Visit), typeof(CarDescription), typeof(Component),
         typeof(StageMark), typeof(Reading), typeof(Finding), typeof(Photograph), typeof(PartLine), typeof(TimeLine), typeof(Approval), typeof(WorkNote),
-        typeof(SignOff), typeof(CautionSeen), typeof(Signature), typeof(RoadRun), typeof(StockJet), typeof(JetFitting), typeof(LoggerLayout), typeof(ScrewTurn),
+        typeof(SignOff), typeof(CautionSeen), typeof(Signature), typeof(RoadRun), typeof(StockJet), typeof(JetFitting), typeof(LoggerLayout), typeof(ScrewTurn), typeof(Worksheet),
     ];
 
     private static readonly Dictionary<string, Type> ByName = All.ToDictionary(t => t.Name, StringComparer.Ordinal);

@@ -18,6 +18,9 @@ public sealed record VisitRecord
     /// <summary>The car's descriptions, oldest first.</summary>
     public IReadOnlyList<CarDescription> Descriptions { get; init; } = [];
 
+    /// <summary>Worksheets of the car, of this visit and of those before it, in the order they were kept.</summary>
+    public IReadOnlyList<Worksheet> Worksheets { get; init; } = [];
+
     /// <summary>Numbered parts that are or were on the car.</summary>
     public IReadOnlyList<Component> Components { get; init; } = [];
 
@@ -62,4 +65,9 @@ public sealed record VisitRecord
 
     /// <summary>Signatures under the account.</summary>
     public IReadOnlyList<Signature> Signatures { get; init; } = [];
+
+    /// <summary>The worksheet of a form that counts: the last one kept.</summary>
+    /// <param name="form">What the document's format says.</param>
+    /// <returns>The worksheet; null where there is none.</returns>
+    public Worksheet? SheetOf(string form) => Worksheets.LastOrDefault(s => string.Equals(s.Form, form, StringComparison.Ordinal));
 }

@@ -9,6 +9,7 @@ public static class CheckCatalogue
         FuelChecks.Group,
         GasFlowChecks.Group,
         JetChecks.Group,
+        FlowBenchChecks.Group,
         ThrottleChecks.Group,
         LinkageChecks.Group,
         SendingChecks.Group,

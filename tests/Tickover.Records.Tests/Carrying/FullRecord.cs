@@ -40,6 +40,7 @@ internal static class FullRecord
             new StockJet { Id = StockJet.IdFor("mainJet", 140), Part = "mainJet", Size = 140, Count = 6 },
             new ScrewTurn { Visit = open.Visit.Id, Adjuster = "bypass:4", Turns = 0.125, Words = "Middle carburettor, rear barrel, by-pass screw: out \u215B", Advised = true, TakenAt = new DateTimeOffset(2026, 11, 14, 10, 0, 0, TimeSpan.Zero) },
             new ScrewTurn { Visit = open.Visit.Id, Kind = ScrewTurnKind.LookedAt, Adjuster = "stop:2", GapMillimetres = 0.15, Words = "Stop 2: gap 0.15 mm" },
+            new Worksheet { Visit = open.Visit.Id, Stage = Stage.Balance, Form = "tickover-plan-1", Name = "dunlin \"plan\"", Document = "{ \"format\": \"tickover-plan-1\" }", On = new DateOnly(2026, 11, 14) },
             new JetFitting
             {
                 Visit = open.Visit.Id,

@@ -146,19 +146,6 @@ public sealed class BalancePageTests
         Assert.Contains(key.ToString(), (await app.PageAsync(rounds.Here)).QuerySelector("#balance-plan")!.GetAttribute("data-arrived")!, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public async Task A_car_nobody_described_is_sent_to_its_description()
-    {
-        await using var app = await TestApp.StartAsync();
-        var car = new CustomerCar { Name = "Brackwater Dunlin", Slug = "dunlin" };
-        var visit = new Visit { Car = car.Id, ArrivedOn = DateOnly.FromDateTime(DateTime.Now) };
-        await app.Record.KeepAsync(new Act { Key = Guid.NewGuid(), Items = [car, visit], Words = "a car" });
-
-        var page = await app.PageAsync($"/visits/{visit.Id}/balance/rounds", HttpStatusCode.NotFound);
-
-        Assert.Contains("describe the car first", page.Body!.TextContent, StringComparison.Ordinal);
-    }
-
     private static Task<HttpResponseMessage> PostAsync(TestApp app, string address, params IReadOnlyList<(string Name, string Value)> fields)
     {
         var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = new FormUrlEncodedContent(fields.Select(f => KeyValuePair.Create(f.Name, f.Value))) };

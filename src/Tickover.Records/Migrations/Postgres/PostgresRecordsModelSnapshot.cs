@@ -1663,6 +1663,65 @@ namespace Tickover.Records.Migrations.Postgres
                     b.ToTable("WorkNote", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.Worksheet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("uuid");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("bigint");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("bigint");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("timestamp with time zone");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("uuid");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("boolean");
+
+                    b.Property<string>("Stage")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("integer");
+
+                    b.Property<Guid>("Visit")
+                        .HasColumnType("uuid");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Visit");
+
+                    b.ToTable("Worksheet", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Records.Model.ChangeRow", b =>
                 {
                     b.HasOne("Tickover.Records.Model.ActRow", null)
@@ -1858,6 +1917,15 @@ namespace Tickover.Records.Migrations.Postgres
                 });
 
             modelBuilder.Entity("Tickover.Workshop.Visits.WorkNote", b =>
+                {
+                    b.HasOne("Tickover.Workshop.Visits.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("Visit")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.Worksheet", b =>
                 {
                     b.HasOne("Tickover.Workshop.Visits.Visit", null)
                         .WithMany()

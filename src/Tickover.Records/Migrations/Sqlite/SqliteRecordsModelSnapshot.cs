@@ -1658,6 +1658,65 @@ namespace Tickover.Records.Migrations.Sqlite
                     b.ToTable("WorkNote", (string)null);
                 });
 
+            modelBuilder.Entity("Tickover.Workshop.Visits.Worksheet", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Document")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Form")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Kept")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTimeOffset>("KeptAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("KeptBy")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Removed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Stage")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("Visit")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Kept");
+
+                    b.HasIndex("Visit");
+
+                    b.ToTable("Worksheet", (string)null);
+                });
+
             modelBuilder.Entity("Tickover.Records.Model.ChangeRow", b =>
                 {
                     b.HasOne("Tickover.Records.Model.ActRow", null)
@@ -1853,6 +1912,15 @@ namespace Tickover.Records.Migrations.Sqlite
                 });
 
             modelBuilder.Entity("Tickover.Workshop.Visits.WorkNote", b =>
+                {
+                    b.HasOne("Tickover.Workshop.Visits.Visit", null)
+                        .WithMany()
+                        .HasForeignKey("Visit")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Tickover.Workshop.Visits.Worksheet", b =>
                 {
                     b.HasOne("Tickover.Workshop.Visits.Visit", null)
                         .WithMany()

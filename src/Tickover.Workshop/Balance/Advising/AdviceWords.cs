@@ -27,6 +27,14 @@ internal sealed class AdviceWords
     public static string DidNothing(TurnOutcome outcome) =>
         Line($"{outcome.Adjuster.Where}, {outcome.Adjuster.Thing}: {MoveWords.Short(outcome.Adjuster, outcome.Turns)} should have moved {Math.Abs(outcome.Expected):0.0} kg/h and moved {outcome.Got:+0.0;−0.0;0.0} ±{Ninety * outcome.Deviation:0.0}. Not trusted until it is looked at.");
 
+    /// <summary>Barrels that read otherwise though nothing is noted.</summary>
+    /// <param name="changes">The barrels.</param>
+    /// <returns>One sentence for each condition.</returns>
+    public static IEnumerable<string> Unnoted(IReadOnlyList<UnnotedChange> changes) =>
+        from held in changes.GroupBy(c => c.HeldRpm)
+        let barrels = held.Select(c => Line($"{c.Barrel} ({c.Before:0.0} → {c.Now:0.0})"))
+        select $"{Speed(held.Key)} these barrels read otherwise than before, kg/h, though nothing is noted between: {string.Join(", ", barrels)}. They count as they read now. Note what is turned: that is how Tickover learns what a turn does.";
+
     /// <summary>A void round is read again.</summary>
     /// <param name="round">The round.</param>
     /// <returns>The move.</returns>
@@ -155,7 +163,7 @@ internal sealed class AdviceWords
     public NextMove Done(Condition idle)
     {
         var worst = _model.Held.Prepend(idle).Max(c => c.Rows.Max(r => Math.Abs(r.Level - c.Mean)) / _book.Limits.OffMean(c.IsIdle, c.Mean));
-        var mixture = (_book.Meter.Available & (ReadKinds.Lambda | ReadKinds.Speed)) != ReadKinds.None;
+        var mixture = (_book.Meter.Available & (ReadKinds.Lambda | ReadKinds.Speed | ReadKinds.BankGas)) != ReadKinds.None;
         return new()
         {
             Kind = NextKind.Done,

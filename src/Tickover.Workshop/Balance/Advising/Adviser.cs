@@ -61,7 +61,7 @@ internal sealed class Adviser
             Repeatability = _meter.AirDeviation(_model.Idle?.Mean ?? 0),
             Gains = _model.Gains,
             IsBalanced = _isBalanced,
-            Remarks = [.. _model.Outcomes.Where(o => o.DidNothing).Select(AdviceWords.DidNothing), .. _mixture.Remarks],
+            Remarks = [.. _model.Outcomes.Where(o => o.DidNothing).Select(AdviceWords.DidNothing), .. AdviceWords.Unnoted(_model.Unnoted), .. _mixture.Remarks],
             Said = _words.Said(next),
         };
     }

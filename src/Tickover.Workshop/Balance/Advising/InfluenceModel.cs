@@ -15,6 +15,8 @@ internal sealed class InfluenceModel
     private const double TurnUnsure = 0.02;             // turns: backlash and the eye
     private const double HeldTurnUnsure = 0.5;          // part of a turn that may do nothing while rods can hold a plate
     private const double Ninety = 1.645;
+    private const double Unlikely = 4;                  // standard deviations
+    private const double Worth = 0.04;                  // part of the mean: less is drift
 
     private readonly BalanceBook _book;
     private readonly MeterSettings _meter;
@@ -22,6 +24,8 @@ internal sealed class InfluenceModel
     private readonly Dictionary<int, BalanceRound> _lastRounds = [];
     private readonly Dictionary<string, int> _timesTurned = new(StringComparer.OrdinalIgnoreCase);
     private readonly List<TurnOutcome> _outcomes = [];
+    private readonly List<UnnotedChange> _unnoted = [];
+    private readonly HashSet<(int Condition, int Barrel)> _still = [];
     private bool _readOnStops;
     private double[]? _onStops;
     private readonly List<(Turned Turn, bool RodsOff, Dictionary<int, (double Level, double Variance)> Before)> _open = [];
@@ -53,6 +57,9 @@ internal sealed class InfluenceModel
     /// <summary>What came of turns at idle.</summary>
     public IReadOnlyList<TurnOutcome> Outcomes => _outcomes;
 
+    /// <summary>Barrels that read otherwise in the last round of a condition though nothing noted would have moved them.</summary>
+    public IReadOnlyList<UnnotedChange> Unnoted => _unnoted;
+
     /// <summary>Gains of what was turned, as learned.</summary>
     public IReadOnlyList<LearnedGain> Gains =>
     [
@@ -70,6 +77,11 @@ internal sealed class InfluenceModel
 
     private void Take(BalanceStep step)
     {
+        if (step is Turned or RodsTakenOff or RodsPutBack or CheckedFor { Found: true })
+        {
+            _still.Clear();
+        }
+
         switch (step)
         {
             case RoundRead read:
@@ -151,9 +163,27 @@ internal sealed class InfluenceModel
         _readOnStops |= RodsOff && key == 0;
         Age(condition, key, round);
         Judge(condition, readings);
+        FollowUnnoted(condition, key, readings);
         foreach (var reading in readings)
         {
+            _still.Add((key, reading.Barrel));
             condition.Rows[reading.Barrel - 1].Read(reading.Air, reading.Variance);
+        }
+    }
+
+    // somebody turned and did not note it, or something let go: what was known before counts no more
+    private void FollowUnnoted(Condition condition, int key, List<CorrectedReading> readings)
+    {
+        _unnoted.RemoveAll(u => u.HeldRpm == condition.HeldRpm);
+        foreach (var reading in readings.Where(r => _still.Contains((key, r.Barrel))))
+        {
+            var row = condition.Rows[reading.Barrel - 1];
+            var off = Math.Abs(reading.Air - row.Level);
+            if (off > Worth * condition.Mean && off > Unlikely * Math.Sqrt(row.LevelVariance + reading.Variance))
+            {
+                _unnoted.Add(new UnnotedChange(reading.Barrel, condition.HeldRpm, row.Level, reading.Air));
+                row.Loosen(condition.Mean * condition.Mean);
+            }
         }
     }
 

@@ -92,7 +92,7 @@ public static class RoundsDocument
     {
         foreach (var gauge in (written.Gauges ?? []).Where(g => Gauge(g) is null))
         {
-            yield return $"gauges: \"{gauge}\" is nothing that is read here. There are vacuum, lambda, header and speed.";
+            yield return $"gauges: \"{gauge}\" is nothing that is read here. There are vacuum, lambda, header, speed and gas.";
         }
 
         if (written.Meter is { } meter && !(meter.Air is null or (> 0 and < 10) && meter.Part is null or (>= 0 and < 0.5)))
@@ -119,6 +119,7 @@ public static class RoundsDocument
         "LAMBDA" => ReadKinds.Lambda,
         "HEADER" => ReadKinds.Header,
         "SPEED" => ReadKinds.Speed,
+        "GAS" => ReadKinds.BankGas,
         _ => null,
     };
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Tickover.Workshop.Balance.Plans;
+using Tickover.Workshop.Exhaust;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Workshop.Balance.Documents;
@@ -36,16 +37,17 @@ internal sealed class StepReader(EnginePlan plan)
         {
             { Round: { } round } => Round(step, round, at),
             { Turn: { } key } => Turn(key, step.Turns, at),
+            { Gas: { } bank } => Gas(bank, step, at),
             { Rods: { } rods } => Rods(rods, at),
             { Look: { } stop } => Looked(stop, step.Gap, at),
             { Offer: { } rod } => Looked(rod, step.Gap, at),
             { Checked: { } fault } => Check(fault, step.Found, at),
-            _ => Fault($"{at}: a step is a round, a turn, rods, a look, an offer or something checked; this is none of them."),
+            _ => Fault($"{at}: a step is a round, a turn, gas, rods, a look, an offer or something checked; this is none of them."),
         };
     }
 
     private static IEnumerable<string> Things(WrittenStep? step) =>
-        from thing in new (string Name, object? Value)[] { ("round", step?.Round), ("turn", step?.Turn), ("rods", step?.Rods), ("look", step?.Look), ("offer", step?.Offer), ("checked", step?.Checked) }
+        from thing in new (string Name, object? Value)[] { ("round", step?.Round), ("turn", step?.Turn), ("gas", step?.Gas), ("rods", step?.Rods), ("look", step?.Look), ("offer", step?.Offer), ("checked", step?.Checked) }
         where thing.Value is not null
         select thing.Name;
 
@@ -111,6 +113,18 @@ internal sealed class StepReader(EnginePlan plan)
         }
 
         return new Turned(plan.Find(key)!.Key, x);
+    }
+
+    private BalanceStep? Gas(int bank, WrittenStep step, string at)
+    {
+        if (bank < 1 || bank > plan.Banks)
+        {
+            return Fault(string.Create(CultureInfo.InvariantCulture, $"{at}.gas: there is no bank {bank}; banks are counted from 1 to {plan.Banks}."));
+        }
+
+        return (step.Lambda ?? (step.Co is { } percent ? LambdaOfMonoxide.Of(percent) : null)) is { } lambda and > 0.5 and < 2
+            ? new BankGas(bank, lambda)
+            : Fault($"{at}.gas: \"lambda\" of the whole bank, such as 0.92, or \"co\" in per cent, such as 3.2.");
     }
 
     private BalanceStep? Rods(string rods, string at)

@@ -22,6 +22,14 @@ internal sealed record WrittenStep
 
     public double? Turns { get; init; }
 
+    /// <summary>Number of the bank whose gas was read.</summary>
+    public int? Gas { get; init; }
+
+    public double? Lambda { get; init; }
+
+    /// <summary>CO, per cent.</summary>
+    public double? Co { get; init; }
+
     /// <summary>"off" or "on".</summary>
     public string? Rods { get; init; }
 

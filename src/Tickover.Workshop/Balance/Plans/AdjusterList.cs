@@ -101,7 +101,7 @@ internal static class AdjusterList
 
     private static IEnumerable<Adjuster> Mixture(EnginePlan plan) => plan.Layout == PlanLayout.ConstantDepression
         ? plan.Carburettors.Select(c => Make(Invariant($"jet:{c.Number}"), AdjusterKind.JetNut, c.Words, "jet nut", c.Barrels, ("down", "up"), Flats, JetNutTravel))
-        : plan.Barrels.Select(b => Make(Invariant($"mixture:{b.Number}"), AdjusterKind.MixtureScrew, plan.Carburettors[b.Carburettor - 1].Words + Which(plan, b), "mixture screw", [b.Number], ("out", "in"), Eighths, MixtureTravel));
+        : plan.Barrels.Select(b => Make(Invariant($"mixture:{b.Number}"), AdjusterKind.MixtureScrew, plan.Carburettors[b.Carburettor - 1].Words + Which(plan, b), plan.HasAirScrews ? "idle air screw" : "mixture screw", [b.Number], plan.HasAirScrews ? ("in", "out") : ("out", "in"), Eighths, MixtureTravel));
 
     private static IReadOnlyList<int> AllBarrels(EnginePlan plan) => [.. plan.Barrels.Select(b => b.Number)];
 

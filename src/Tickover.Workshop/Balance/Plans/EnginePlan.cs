@@ -33,6 +33,9 @@ public sealed record EnginePlan
     /// <summary>Number of the carburettor the others are brought to; null where there is none.</summary>
     public int? Reference { get; init; }
 
+    /// <summary>Whether the idle mixture screws let in air, so that out is leaner; else they let out emulsion, and out is richer.</summary>
+    public bool HasAirScrews { get; init; }
+
     /// <summary>What can be turned.</summary>
     public required IReadOnlyList<Adjuster> Adjusters { get; init; }
 

@@ -10,7 +10,10 @@ public static class PlanDocument
     /// <summary>What the document's format says.</summary>
     public const string Format = "tickover-plan-1";
 
-    private const int MostBarrels = 24;
+    /// <summary>Most barrels a plan may have.</summary>
+    public const int MostBarrels = 24;
+    private const string Emulsion = "emulsion";
+    private const string Air = "air";
     private static readonly JsonSerializerOptions Lenient = new(JsonSerializerDefaults.Web)
     {
         ReadCommentHandling = JsonCommentHandling.Skip,
@@ -105,6 +108,11 @@ public static class PlanDocument
             yield return "carburettors: a motorcycle four has four.";
         }
 
+        if (written.MixtureScrews is not (null or Emulsion or Air))
+        {
+            yield return $"mixtureScrews: \"{Emulsion}\" where out is richer, \"{Air}\" where out is leaner.";
+        }
+
         if (written.Reference is { } reference && (reference < 1 || reference > all.Count))
         {
             yield return string.Create(CultureInfo.InvariantCulture, $"reference: carburettor {reference} does not exist; there are {all.Count}.");
@@ -141,13 +149,14 @@ public static class PlanDocument
             Carburettors = carburettors,
             Barrels = barrels,
             Reference = written.Reference ?? layout switch { PlanLayout.InLine => (carburettors.Count + 1) / 2, PlanLayout.MotorcycleFour => 2, _ => null },
+            HasAirScrews = written.MixtureScrews is Air,
             Adjusters = [],
         };
         return plan with { Adjusters = AdjusterList.For(plan, written.Bypass) };
     }
 
     private sealed record Written(
-        string? Format, string? Name, string? Layout, double Cylinders, double SweptVolume, double ThrottleBore, double ClosedAngle, double IdleSpeed, bool Bypass, int? Reference, IReadOnlyList<WrittenCarburettor>? Carburettors);
+        string? Format, string? Name, string? Layout, double Cylinders, double SweptVolume, double ThrottleBore, double ClosedAngle, double IdleSpeed, bool Bypass, string? MixtureScrews, int? Reference, IReadOnlyList<WrittenCarburettor>? Carburettors);
 
     private sealed record WrittenCarburettor(string? Name, IReadOnlyList<List<int>>? Barrels, int Bank = 1);
 }

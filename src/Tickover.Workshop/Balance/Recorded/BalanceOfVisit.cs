@@ -23,15 +23,15 @@ public sealed record BalanceOfVisit
     public bool RodsOff => Steps.LastOrDefault(s => s is RodsTakenOff or RodsPutBack) is RodsTakenOff;
 
     /// <summary>What was read in this visit, so that more of it may be asked for: air always.</summary>
-    public ReadKinds Available => _rounds.Aggregate(ReadKinds.Air, (kinds, r) => kinds | r.Kinds);
+    public ReadKinds Available => _rounds.Aggregate(Steps.Any(s => s is BankGas) ? ReadKinds.Air | ReadKinds.BankGas : ReadKinds.Air, (kinds, r) => kinds | r.Kinds);
 
     /// <summary>Puts the balancing of a visit together.</summary>
     /// <param name="record">The visit.</param>
-    /// <returns>The balancing; null where the car is not described, so that nobody knows its barrels.</returns>
+    /// <returns>The balancing; null where there is neither a plan nor a description of the car, so that nobody knows its barrels.</returns>
     public static BalanceOfVisit? Of(VisitRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return Places.CarOf(record) is { } car ? Of(record, PlanOfCar.Of(car)) : null;
+        return PlanOfVisit.Of(record) is { } plan ? Of(record, plan) : null;
     }
 
     /// <summary>Puts the balancing of a visit together for a plan.</summary>
@@ -50,6 +50,10 @@ public sealed record BalanceOfVisit
                 order.Add(Step(turn, plan));
                 rodsOff = turn.Kind == ScrewTurnKind.RodsOff || (rodsOff && turn.Kind != ScrewTurnKind.RodsOn);
                 since = Moves(turn) ? rounds.Count : since;
+            }
+            else if (item is Reading { Place.Kind: PlaceKind.Bank } sample)
+            {
+                order.AddRange(RecordedGas.Of(sample, plan));
             }
             else if (item is Reading reading && RoundMeasure.Find(reading.Measure) is { } measure && RoundMeasure.BarrelOf(reading.Place, plan) is { } barrel)
             {

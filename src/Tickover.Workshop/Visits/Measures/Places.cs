@@ -1,4 +1,5 @@
 using System.Globalization;
+using Tickover.Workshop.Balance.Plans;
 using Tickover.Workshop.Cars;
 
 namespace Tickover.Workshop.Visits.Measures;
@@ -58,9 +59,14 @@ public static class Places
 
     private static IReadOnlyList<string> Described(VisitRecord record, PlaceKind kind)
     {
-        if (kind is PlaceKind.Tank or PlaceKind.Run || CarOf(record) is not { } car)
+        if (kind is PlaceKind.Tank or PlaceKind.Run)
         {
             return [];
+        }
+
+        if (CarOf(record) is not { } car)
+        {
+            return Planned(record, kind);
         }
 
         IEnumerable<int> numbers = kind switch
@@ -70,8 +76,21 @@ public static class Places
             PlaceKind.Cylinder => Enumerable.Range(1, car.CylinderCount),
             _ => car.Banks,
         };
-        return [.. numbers.Distinct().Order().Select(n => n.ToString(CultureInfo.InvariantCulture))];
+        return InOrder(numbers);
     }
+
+    // A car no document describes may have a plan of its engine.
+    private static IReadOnlyList<string> Planned(VisitRecord record, PlaceKind kind) => PlanOfVisit.OnSheet(record) is not { } plan
+        ? []
+        : InOrder(kind switch
+        {
+            PlaceKind.Barrel => plan.Barrels.Select(b => b.Number),
+            PlaceKind.Carburettor => plan.Barrels.Select(b => b.Carburettor),
+            PlaceKind.Cylinder => Enumerable.Range(1, plan.Cylinders),
+            _ => plan.Barrels.Select(b => b.Bank),
+        });
+
+    private static IReadOnlyList<string> InOrder(IEnumerable<int> numbers) => [.. numbers.Distinct().Order().Select(n => n.ToString(CultureInfo.InvariantCulture))];
 
     private static IReadOnlyList<string> Numbered(VisitRecord record, PlaceKind kind)
     {

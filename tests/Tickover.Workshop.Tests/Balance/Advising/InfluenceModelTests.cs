@@ -73,4 +73,27 @@ public sealed class InfluenceModelTests
     private static double Band(InfluenceModel model) => model.Gains.Single(g => g.HeldRpm is null).Band;
 
     private static RoundRead Read(double air, double rpm) => Books.Round(null, Books.All(Books.TwoBanks, air), r => r with { Rpm = rpm });
+
+    [Fact]
+    public void A_barrel_that_reads_otherwise_with_nothing_noted_counts_as_it_reads_now_and_is_said()
+    {
+        var book = Books.TwoBanksBook(Books.Idle(Books.All(Books.TwoBanks, 4)), Books.Idle(Books.All(Books.TwoBanks, 4)), Books.Idle(Books.But(Books.TwoBanks, 4, (3, 5.2))));
+
+        var model = Books.Model(book);
+
+        Assert.Equal(5.2, model.Idle!.Rows[2].Level, 0.1);
+        Assert.Equal(4.0, model.Idle.Rows[0].Level, 0.05);
+        Assert.Equal(3, Assert.Single(model.Unnoted).Barrel);
+        Assert.Contains(BalanceAdvice.Of(book).Remarks, r => r.Contains("3 (4.0 → 5.2)", StringComparison.Ordinal) && r.Contains("nothing is noted", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Noise_of_the_meter_and_a_turn_that_is_noted_are_no_such_change()
+    {
+        var noted = Books.Model(Books.TwoBanksBook(Books.Idle(Books.All(Books.TwoBanks, 4)), new Turned("bypass:3", 1), Books.Idle(Books.But(Books.TwoBanks, 4, (3, 5.2)))));
+        var noise = Books.Model(Books.TwoBanksBook(Books.Idle(Books.All(Books.TwoBanks, 4)), Books.Idle(Books.But(Books.TwoBanks, 4, (3, 4.2), (5, 3.8)))));
+
+        Assert.Empty(noted.Unnoted);
+        Assert.Empty(noise.Unnoted);
+    }
 }

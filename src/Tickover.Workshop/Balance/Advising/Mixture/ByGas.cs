@@ -17,17 +17,18 @@ internal static class ByGas
     private const double Nothing = 0.3;                     // of what was expected
 
     /// <summary>What to do with a screw.</summary>
-    /// <param name="screw">The screw.</param>
+    /// <param name="task">The screw, or those of a bank.</param>
     /// <param name="history">What was turned and read of it.</param>
     /// <param name="deviation">Standard deviation of a reading of λ.</param>
     /// <returns>The advice.</returns>
-    public static ScrewAdvice Of(Adjuster screw, ScrewHistory history, double deviation)
+    public static ScrewAdvice Of(GasTask task, ScrewHistory history, double deviation)
     {
         if (!history.IsRead)
         {
-            return new(Read: true, 0, "λ of this cylinder alone, probe deep, engine hot; a minute for the gas to come through.");
+            return new(Read: true, 0, task.HowToRead);
         }
 
+        var screw = task.Screw;
         var nominal = screw.Kind == AdjusterKind.JetNut ? NutATurn : ScrewATurn;
         var row = Learn(history, nominal, deviation);
         var aim = screw.Kind == AdjusterKind.JetNut ? ConstantDepression : Middle;
@@ -39,7 +40,7 @@ internal static class ByGas
 
         if (history.Turns > 1 && row.Gain(0) > Nothing * nominal)
         {
-            return ScrewAdvice.Done with { Remark = Line($"{screw.Where}, {screw.Thing}: λ stays at {row.Level:0.00} whatever it is turned. Idle is fed from elsewhere, or its drilling is blocked; look before it is turned further.") };
+            return ScrewAdvice.Done with { Remark = Line($"{task.Where}: λ stays at {row.Level:0.00} whatever it is turned. Idle is fed from elsewhere, or its drilling is blocked; look before it is turned further.") };
         }
 
         var most = history.Turns == 0 ? AtFirst : screw.TravelTurns;

@@ -1,0 +1,72 @@
+using Tickover.Web.Frame;
+using Tickover.Web.Visits;
+using Tickover.Workshop.Visits;
+
+namespace Tickover.Web.Worksheets;
+
+/// <summary>What was measured for a computation is taken in and kept on the visit.</summary>
+internal static class WorksheetEndpoints
+{
+    private const int LargestBytes = 1_000_000;
+    private const int LongestName = 80;
+
+    public static void AddWorksheets(this IServiceCollection services) => services.AddSingleton<WorksheetSamples>();
+
+    public static void MapWorksheets(this IEndpointRouteBuilder routes)
+    {
+        var sheet = routes.MapGroup("/visits/{id}/worksheets/{key}");
+        sheet.MapGet("", (string id, string key, VisitDesk desk, WorksheetSamples samples) => desk.OnVisitAsync(id, record => Show(record, key, null, [], samples)));
+        sheet.MapPost("", (string id, string key, VisitDesk desk, WorksheetSamples samples) => desk.OnFormAsync(id, (record, fields) => TakeAsync(record, key, fields, desk, samples))).GuardForm();
+    }
+
+    private static IResult Show(VisitRecord record, string key, string? typed, IReadOnlyList<string> faults, WorksheetSamples samples) => WorksheetForms.Find(key) is { } form
+        ? Pages.Show<WorksheetPage>(
+            new { Record = record, Form = form, Kept = record.SheetOf(form.Format), Typed = typed, Faults = faults, Samples = samples.Of(form) },
+            faults.Count > 0 ? StatusCodes.Status422UnprocessableEntity : StatusCodes.Status200OK)
+        : Pages.NotFound("No such worksheet.", "Open the stage and take one of those it offers.");
+
+    private static async Task<IResult> TakeAsync(VisitRecord record, string key, FormFields fields, VisitDesk desk, WorksheetSamples samples)
+    {
+        if (WorksheetForms.Find(key) is not { } form)
+        {
+            return Show(record, key, null, [], samples);
+        }
+
+        var (file, text) = await DocumentAsync(fields, form, samples);
+        var (name, faults) = form.Read(text);
+        if (text.Length == 0)
+        {
+            faults = ["Choose a file, paste a document or take a sample first."];
+        }
+
+        var sheet = new Worksheet
+        {
+            Id = fields.NewId<Worksheet>(),
+            Visit = record.Visit.Id,
+            Stage = form.Stage,
+            Form = form.Format,
+            Name = name.Length > 0 ? name : file,
+            Document = text,
+            Reason = fields.Text("reason"),
+            On = desk.Today,
+        };
+        return faults.Count > 0 ? Show(record, key, text, faults, samples) : await desk.KeepAsync(fields, $"{form.Title.ToLowerInvariant()}: {sheet.Name}", record.Visit.Id, form.PageOf(record.Visit.Id), sheet);
+    }
+
+    private static async Task<(string Name, string Text)> DocumentAsync(FormFields fields, WorksheetForm form, WorksheetSamples samples)
+    {
+        if (samples.Of(form).FirstOrDefault(s => string.Equals(s.File, fields.Text("sample"), StringComparison.Ordinal)) is { Text: not null } sample)
+        {
+            return (sample.Name, sample.Text);
+        }
+
+        if (fields.Form.Files["file"] is { Length: > 0 and <= LargestBytes } file)
+        {
+            using var reader = new StreamReader(file.OpenReadStream());
+            var name = Path.GetFileName(file.FileName);
+            return (name.Length <= LongestName ? name : name[..LongestName], await reader.ReadToEndAsync());
+        }
+
+        return ("", fields.Text("built").Length > 0 ? PlanFields.Document(fields) : fields.Text("document"));
+    }
+}
