@@ -30,6 +30,7 @@ internal static class CommandLine
             new FitCommand(terminal),
             new LogCommand(terminal),
             new LinkageCommand(terminal),
+            new GaugeCommand(terminal),
             new JetCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),

@@ -128,7 +128,7 @@ internal static class LinkageNumbers
         return false;
     }
 
-    private static double? Number(SourceNode node, string path, NumberLimit limit, Faults faults)
+    internal static double? Number(SourceNode node, string path, NumberLimit limit, Faults faults)
     {
         if (node.Kind != SourceKind.Number || !double.TryParse(node.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
         {
