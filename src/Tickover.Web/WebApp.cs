@@ -4,6 +4,7 @@ using Tickover.Web.Balance;
 using Tickover.Web.Cars;
 using Tickover.Web.Documents;
 using Tickover.Web.Frame;
+using Tickover.Web.Gauges;
 using Tickover.Web.Lan;
 using Tickover.Web.Linkages;
 using Tickover.Web.Mixture;
@@ -102,6 +103,7 @@ public static class WebApp
         services.AddRoadLogs();
         services.AddWorksheets();
         services.AddSingleton<LinkagesInHand>();
+        services.AddSingleton<GaugesInHand>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
         services.AddSingleton<IMixtureAdvice, MixtureAdvice>();

@@ -20,6 +20,8 @@ public sealed class SchemaTests
         { "log", "tickover log samples/osprey-road.csv samples/gas-readings.csv --car samples/osprey-v8.car.json --json" },
         { "linkage", "tickover linkage samples/osprey.linkage.json --json" },
         { "linkage", "tickover linkage samples/tern.linkage.json --json" },
+        { "gauge", "tickover gauge samples/tern.gauge.json --json" },
+        { "gauge", "tickover gauge samples/tern.gauge.json --trace samples/tern-trace.csv --json" },
         { "jet", "tickover jet samples/gannet.jets.json --json" },
         { "gas", "tickover gas --co 2.52 --hc 345 --co2 13.0 --o2 0.63 --json" },
         { "gas", "tickover gas --co 1 --hc 100 --co2 1 --o2 20 --lambda 3 --rpm 900 --oil 80 --constants fuel --json" },
@@ -44,6 +46,7 @@ public sealed class SchemaTests
     [InlineData("mixture", "{ \"schema\": \"tickover/mixture/1\", \"car\": 3 }")]
     [InlineData("explain", "{ \"schema\": \"tickover/explain/2\" }")]
     [InlineData("linkage", "{ \"schema\": \"tickover/linkage/1\", \"moves\": [] }")]
+    [InlineData("gauge", "{ \"schema\": \"tickover/gauge/1\", \"course\": [] }")]
     [InlineData("balance", "{ \"schema\": \"tickover/balance/1\", \"car\": \"x\", \"said\": \"x\" }")]
     [InlineData("gas", "{ \"schema\": \"tickover/gas/1\", \"lambda\": 0.94 }")]
     [InlineData("gas-table", "{ \"schema\": \"tickover/gas-table/1\", \"records\": [] }")]

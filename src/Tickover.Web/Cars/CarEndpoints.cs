@@ -1,4 +1,5 @@
 using Tickover.Web.Frame;
+using Tickover.Web.Gauges;
 using Tickover.Web.Linkages;
 using Tickover.Workshop.Cars;
 
@@ -9,6 +10,7 @@ internal static class CarEndpoints
     public static void MapCars(this IEndpointRouteBuilder routes)
     {
         routes.MapLinkages();
+        routes.MapGauges();
         routes.MapGet("/cars", (ICarShelf shelf, CarRows rows, string? removed) => Pages.Show<CarsPage>(new
         {
             Rows = rows.Of(shelf.List()),

@@ -15,6 +15,9 @@ internal static class DocumentEndpoints
         routes.MapGet("/linkage-document", (Documentation documents) => documents.Html("linkage-document") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "How a linkage is written down", Html = html, BackTo = "/linkages", BackWord = "Linkages" })
             : Pages.NotFound("The guide is not part of this build.", "See docs/linkage-document.md."));
+        routes.MapGet("/gauge-document", (Documentation documents) => documents.Html("gauge-document") is { } html
+            ? Pages.Show<DocumentPage>(new { Heading = "How tanks and gauge are written down", Html = html, BackTo = "/gauges", BackWord = "Gauges" })
+            : Pages.NotFound("The guide is not part of this build.", "See docs/gauge-document.md."));
         routes.MapGet("/tablets-explained", (Documentation documents) => documents.Html("tablets") is { } html
             ? Pages.Show<DocumentPage>(new { Heading = "How tablets are let in", Html = html, BackTo = "/tablets", BackWord = "Tablets" })
             : Pages.NotFound("The guide is not part of this build.", "See docs/tablets.md."));

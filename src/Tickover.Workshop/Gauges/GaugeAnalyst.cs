@@ -21,12 +21,22 @@ public static class GaugeAnalyst
     {
         ArgumentNullException.ThrowIfNull(setup);
         var film = Film(setup, GaugeRemedy.None);
+        var levelling = new Dictionary<CrossPipe, double?>(); // most remedies leave the pipe alone, and with it the time to level
         var rows = GaugeRemedies.All.Select(remedy =>
         {
             cancellation.ThrowIfCancellationRequested();
-            return Row(setup, remedy, remedy == GaugeRemedy.None ? film : Film(setup, remedy));
+            return Row(setup, remedy, remedy == GaugeRemedy.None ? film : Film(setup, remedy), levelling);
         }).ToList();
         return new GaugeAnalysis(setup, film, rows, GaugeWords.Headline(film), GaugeWords.Answers(setup, film, rows[0]));
+    }
+
+    /// <summary>The worst of a drive in two sentences.</summary>
+    /// <param name="film">The drive.</param>
+    /// <returns>What the needle says, what is there, and how far off it is at the end.</returns>
+    public static string Headline(GaugeFilm film)
+    {
+        ArgumentNullException.ThrowIfNull(film);
+        return GaugeWords.Headline(film);
     }
 
     /// <summary>The drive with a remedy.</summary>
@@ -53,8 +63,13 @@ public static class GaugeAnalyst
         };
     }
 
-    private static RemedyRow Row(GaugeSetup setup, GaugeRemedy remedy, GaugeFilm film)
+    private static RemedyRow Row(GaugeSetup setup, GaugeRemedy remedy, GaugeFilm film, Dictionary<CrossPipe, double?> levelling)
     {
+        if (!levelling.TryGetValue(film.Pair.Pipe, out var minutes))
+        {
+            levelling[film.Pair.Pipe] = minutes = LevelMinutes(film.Pair);
+        }
+
         var off = film.Needle.Zip(film.Truth, (n, t) => n - t).ToArray();
         return new RemedyRow(
             remedy,
@@ -62,7 +77,7 @@ public static class GaugeAnalyst
             Math.Sqrt(off.Average(o => o * o)),
             off.Max(Math.Abs),
             FalseLamps(film),
-            LevelMinutes(film.Pair));
+            minutes);
     }
 
     private static double[] Mean(IReadOnlyList<double> needles)

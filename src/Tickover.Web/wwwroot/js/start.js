@@ -18,6 +18,7 @@ import { workOffline } from "./offline.js";
 import { followWaits } from "./wait.js";
 import { followRounds } from "./balance.js";
 import { followPedal } from "./pedal.js";
+import { playGauge } from "./gauge.js";
 
 askAboutFigures();
 followSwaps();
@@ -37,3 +38,4 @@ fillCode();
 workOffline();
 followWaits();
 followPedal();
+playGauge();
