@@ -2,10 +2,10 @@ using System.Globalization;
 using Tickover.Physics.Sending;
 using Tickover.Workshop.Gauges;
 
-namespace Tickover.Reports.Gauges;
+namespace Tickover.Web.Gauges;
 
 /// <summary>Where things stand in the picture of two tanks seen from behind, in its own units (800 by 400).</summary>
-/// <remarks>The browser moves what this draws; both take their measures from here.</remarks>
+/// <remarks>The browser moves what this draws; both take their measures from here; it lies beside the page because it shows physics as it is.</remarks>
 public sealed class GaugeScene
 {
     /// <summary>Frames of the film at most: longer roads are shown in longer steps.</summary>

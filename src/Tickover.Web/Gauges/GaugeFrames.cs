@@ -4,7 +4,7 @@ using Tickover.Physics.Air;
 using Tickover.Physics.Sending;
 using Tickover.Workshop.Gauges;
 
-namespace Tickover.Reports.Gauges;
+namespace Tickover.Web.Gauges;
 
 /// <summary>The film as numbers for the browser: everything already worked out, in the picture's own units.</summary>
 public static class GaugeFrames
