@@ -12,6 +12,7 @@ internal sealed class SupplyRun(SvgDrawing drawing, SupplyView view, SupplyFrame
     private const double PumpRadius = 12;
     private const double Cup = 20;
     private const double NumberTop = 26;
+    private const double NarrowestNumbered = 22;
     private static readonly CultureInfo C = CultureInfo.InvariantCulture;
 
     private readonly Dictionary<string, double> _outlets = view.Case.Point.Parts.ToDictionary(part => part.Part.Name, part => frame.Height.ToPlace(part.Part.OutletHeightMetres), StringComparer.Ordinal);
@@ -135,6 +136,11 @@ internal sealed class SupplyRun(SvgDrawing drawing, SupplyView view, SupplyFrame
         var (left, right) = frame.Column(part);
         var chosen = part.Name.Equals(view.Chosen, StringComparison.Ordinal);
         var x = (left + right) / 2;
+        if (right - left < NarrowestNumbered && number % 2 == 0 && !chosen)
+        {
+            return; // on a phone every other number, so that none touch
+        }
+
         if (chosen)
         {
             drawing.Plate(new Box(x - 11, NumberTop - 1, 22, 20), 4, Look.Filled(Paint.Mark));
