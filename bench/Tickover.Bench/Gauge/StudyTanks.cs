@@ -1,4 +1,5 @@
 using Tickover.Physics.Sending;
+using SenderFamily = Tickover.Physics.Gauges.SenderFamily;
 
 namespace Tickover.Bench.Gauge;
 
@@ -10,7 +11,7 @@ internal static class StudyTanks
     internal static TwoTanks Tern { get; } = new(Tank(0.52), Tank(-0.52), new CrossPipe { BoreMetres = 0.010, LengthMetres = 0.9, LossToLeft = 2.5, LossToRight = 2.5, MouthInwardMetres = 0.12 })
     {
         Sender = new TankSender(new TankPlace(TankSide.Left, 0, 0.08, 0), FloatArm.Between(0.12, 0.18, 0.02, 0.24)),
-        Gauge = new FuelGauge { Circuit = new GaugeCircuit { Sender = SenderFamily.From275To20 } },
+        Gauge = new FuelGauge { Circuit = new GaugeCircuit { Sender = new SenderFamily(275, 20) } },
         Draw = new FuelDraw { PickUp = new TankPlace(TankSide.Right, 0, 0, 0.008), BurntCubicMetresPerSecond = 12 * Litre / 3600, ReturnCubicMetresPerSecond = 0, ReturnSide = TankSide.Right },
     };
 

@@ -17,20 +17,30 @@ internal abstract class DocumentCommand<TSubject> : ExampledCommand
 
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where it reads and writes.</param>
-    /// <param name="name">Its name; also that of its guide and its schema.</param>
+    /// <param name="name">Its name, also that of its schema, and the name of its guide without "-document".</param>
     /// <param name="description">What it does, in a sentence.</param>
     /// <param name="examples">Lines that run on the samples.</param>
-    protected DocumentCommand(Terminal terminal, string name, string description, params string[] examples)
-        : base(name, description, examples)
+    protected DocumentCommand(Terminal terminal, (string Name, string Guide) name, string description, params string[] examples)
+        : base(name.Name, description, examples)
     {
         _terminal = terminal;
         _delivery = new Delivery(terminal);
-        _file = new Argument<string>("FILE") { Description = $"The {name} document (docs/{name}-document.md), or - for the standard input." };
-        _json = new Option<bool>("--json") { Description = $"Print JSON (docs/schemas/{name}.schema.json)." };
+        _file = new Argument<string>("FILE") { Description = $"The {name.Guide} document (docs/{name.Guide}-document.md), or - for the standard input." };
+        _json = new Option<bool>("--json") { Description = $"Print JSON (docs/schemas/{name.Name}.schema.json)." };
         Add(_file);
         Add(_json);
         _delivery.AddTo(this);
         SetAction(RunAsync);
+    }
+
+    /// <summary>Makes a command whose guide has its name.</summary>
+    /// <param name="terminal">Where it reads and writes.</param>
+    /// <param name="name">Its name; also that of its guide and its schema.</param>
+    /// <param name="description">What it does, in a sentence.</param>
+    /// <param name="examples">Lines that run on the samples.</param>
+    protected DocumentCommand(Terminal terminal, string name, string description, params string[] examples)
+        : this(terminal, (name, name), description, examples)
+    {
     }
 
     /// <summary>Reads the document.</summary>

@@ -38,7 +38,11 @@ internal static class JetBenchText
         }
 
         text.AppendLine();
-        WrappedText.Append(text, width, string.Empty, "Petrol on a bench burns and its vapour creeps: out of doors or under extraction, no spark, gloves and goggles, an extinguisher at hand; the local rules come first.");
+        foreach (var caution in JetCautions.All)
+        {
+            WrappedText.Append(text, width, string.Empty, caution);
+        }
+
         return text.ToString();
     }
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Tickover.Physics.Gauges;
 
 /// <summary>A family of senders and the gauges made for them, by its resistance at either end.</summary>
@@ -7,6 +9,14 @@ namespace Tickover.Physics.Gauges;
 /// <param name="Thermal">Whether its gauges work by a heated strip behind a voltage stabiliser as a rule.</param>
 public sealed record SenderFamily(string Key, double EmptyOhms, double FullOhms, bool Thermal = false)
 {
+    /// <summary>A sender by its ends alone.</summary>
+    /// <param name="emptyOhms">Resistance when empty, Ω.</param>
+    /// <param name="fullOhms">Resistance when full, Ω; not the same.</param>
+    public SenderFamily(double emptyOhms, double fullOhms)
+        : this(string.Create(CultureInfo.InvariantCulture, $"{emptyOhms:0.#}-{fullOhms:0.#}"), emptyOhms, fullOhms)
+    {
+    }
+
     /// <summary>Families met on older cars: owners' tables and common practice, none of them a standard.</summary>
     /// <remarks>240 to 33 Ω and 0 to 90 Ω from service texts; the others from owners' lists and common practice. Edges differ by some per cent from maker to maker.</remarks>
     public static IReadOnlyList<SenderFamily> All { get; } =

@@ -96,7 +96,7 @@ internal sealed class FuelStep
         var across = road.LeftMetresPerSecondSquared / road.UpMetresPerSecondSquared;
         var plane = MarchTank.PlaneOf(Level(tank, x[isLeft ? FuelState.Left : FuelState.Right]), across, tank);
         var level = plane - across * sender.Place.LeftMetres - road.AheadMetresPerSecondSquared / road.UpMetresPerSecondSquared * sender.Place.AheadMetres;
-        return _tanks.Gauge.Circuit.Sender.At(sender.Arm.TravelAt(Math.Clamp(level, 0, tank.Table.HeightMetres)));
+        return _tanks.Gauge.Circuit.Sender.OhmsAt(sender.Arm.TravelAt(Math.Clamp(level, 0, tank.Table.HeightMetres)));
     }
 
     private static double Level(LinkedTank tank, double volume) => tank.Table.LevelOf(Math.Max(0, volume));

@@ -1,3 +1,5 @@
+using Tickover.Physics.Gauges;
+
 namespace Tickover.Physics.Sending;
 
 /// <summary>From ohms to the place where the needle comes to rest. docs/physics/sending.md (16) to (19).</summary>

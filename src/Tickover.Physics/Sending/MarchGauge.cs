@@ -1,3 +1,5 @@
+using Tickover.Physics.Gauges;
+
 namespace Tickover.Physics.Sending;
 
 /// <summary>Sender, circuit and needle on the march.</summary>
@@ -32,8 +34,8 @@ internal sealed class MarchGauge
 
     internal double OhmsAt(double level, double secondLevel)
     {
-        var first = _family.At(_arm.TravelAt(level));
-        return _second is { } second ? 0.5 * (first + _family.At(second.TravelAt(secondLevel))) : first;
+        var first = _family.OhmsAt(_arm.TravelAt(level)); // sending (16)
+        return _second is { } second ? 0.5 * (first + _family.OhmsAt(second.TravelAt(secondLevel))) : first;
     }
 
     internal bool LampLit(double level) => _arm.TravelAt(level) < _lampTravel;

@@ -1,3 +1,5 @@
+using Tickover.Physics.Gauges;
+
 namespace Tickover.Physics.Sending;
 
 /// <summary>Ohms of a float arm against level, tabled for the inner loop: straight between 4096 levels from stop to stop.</summary>
@@ -18,7 +20,7 @@ internal sealed class OhmsTable
         _scale = Cells / (high - _low);
         for (var k = 0; k <= Cells; k++)
         {
-            _ohms[k] = family.At(arm.TravelAt(_low + k / _scale));
+            _ohms[k] = family.OhmsAt(arm.TravelAt(_low + k / _scale));
         }
     }
 

@@ -9,20 +9,20 @@ internal static class GaugeEndpoints
 {
     public static void MapGauges(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/gauges", (string? visit, GaugesInHand gauges) => Pages.Show<GaugesPage>(new { gauges.Samples, Visit = Id.Read<Visit>(visit) }));
+        routes.MapGet("/gauges", (string? visit, GaugesInHand gauges) => Pages.Show<GaugesPage>(new { gauges.Stories.Samples, Visit = Id.Read<Visit>(visit) }));
         routes.MapPost("/gauges", TakeAsync).GuardForm();
         routes.MapGet("/gauges/{id}", (string id, string? road, string? remedy, string? visit, GaugesInHand gauges) =>
-            gauges.Find(id) is { } gauge
-                ? Show(gauge, road, remedy, Id.Read<Visit>(visit))
+            gauges.Stories.Find(id) is { } story
+                ? Show(id, story, road, remedy, Id.Read<Visit>(visit))
                 : Pages.Error(StatusCodes.Status404NotFound, "That gauge is not in hand.", ["Documents are in hand while the server runs; nothing of them is kept. Drop the file again."], GaugePlace.List(Id.Read<Visit>(visit)), "Gauges"));
     }
 
-    private static IResult Show(GaugeInHand gauge, string? road, string? remedy, Id<Visit>? visit)
+    private static IResult Show(string id, GaugeStory story, string? road, string? remedy, Id<Visit>? visit)
     {
         var known = road is not null && GaugeRoads.Known.ContainsKey(road) ? road : null;
         var chosen = remedy ?? GaugeRemedies.AsFound;
-        var analysis = GaugeAnalyst.Of(GaugeRoads.On(gauge.Story, known), chosen);
-        return Pages.Show<GaugePage>(new { Place = new GaugePlace(gauge, known, chosen, analysis, visit) });
+        var analysis = GaugeAnalyst.Of(GaugeRoads.On(story, known), chosen);
+        return Pages.Show<GaugePage>(new { Place = new GaugePlace(id, story, known, chosen, analysis, visit) });
     }
 
     private static async Task<IResult> TakeAsync(HttpRequest request, GaugesInHand gauges)
@@ -38,7 +38,7 @@ internal static class GaugeEndpoints
         var visit = Id.Read<Visit>(form["visit"]);
         var reading = GaugeDocument.Read(text);
         return reading.Story is { } story
-            ? Results.Redirect($"/gauges/{gauges.Take(story).Id}{(visit is { } known ? $"?visit={known}" : "")}")
-            : Pages.Show<GaugesPage>(new { gauges.Samples, Text = text, reading.Faults, Visit = visit }, StatusCodes.Status422UnprocessableEntity);
+            ? Results.Redirect(GaugePlace.Of(gauges.Stories.Take(text, story), visit))
+            : Pages.Show<GaugesPage>(new { gauges.Stories.Samples, Text = text, reading.Faults, Visit = visit }, StatusCodes.Status422UnprocessableEntity);
     }
 }

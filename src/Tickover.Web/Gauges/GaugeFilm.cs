@@ -75,8 +75,8 @@ internal sealed class GaugeFilm(GaugeAnalysis analysis)
     }
 
     /// <summary>Places and words of the marks of time under the strip.</summary>
-    internal IEnumerable<(string X, string Text)> Times() =>
-        Enumerable.Range(0, 5).Select(i => (Number(StripWidth * i / 4), string.Create(CultureInfo.InvariantCulture, $"{Duration * i / 4:0} s")));
+    internal IEnumerable<(string X, string Anchor, string Text)> Times() =>
+        Enumerable.Range(0, 5).Select(i => (Number(StripWidth * i / 4), i switch { 0 => "start", 4 => "end", _ => "middle" }, string.Create(CultureInfo.InvariantCulture, $"{Duration * i / 4:0} s")));
 
     /// <summary>Height of a quarter, half and three quarters of the capacity.</summary>
     internal IEnumerable<(string Y, string Text)> Marks() =>

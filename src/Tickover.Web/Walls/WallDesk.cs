@@ -1,3 +1,4 @@
+using Tickover.Web.Worksheets;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Walls;
 

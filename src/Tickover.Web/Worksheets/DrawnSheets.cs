@@ -1,4 +1,6 @@
+using Tickover.Web.Gauges;
 using Tickover.Web.Walls;
+using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;
@@ -7,12 +9,13 @@ namespace Tickover.Web.Worksheets;
 
 /// <summary>Opens a kept worksheet on the page that draws it.</summary>
 /// <param name="walls">Surveys and leak tests in hand.</param>
-public sealed class DrawnSheets(WallDesk walls)
+/// <param name="gauges">Gauges in hand.</param>
+public sealed class DrawnSheets(WallDesk walls, GaugesInHand gauges)
 {
     /// <summary>Whether a form has a page that draws it.</summary>
     /// <param name="format">What the document's format says.</param>
     /// <returns>True where it has.</returns>
-    public static bool Has(string format) => format is WallDocument.Format or LeakDocument.Format;
+    public static bool Has(string format) => format is WallDocument.Format or LeakDocument.Format or GaugeDocument.Format;
 
     /// <summary>Takes a worksheet into the hand.</summary>
     /// <param name="sheet">The worksheet.</param>
@@ -25,6 +28,7 @@ public sealed class DrawnSheets(WallDesk walls)
         {
             WallDocument.Format when WallDocument.Read(sheet.Document).Survey is { } survey => WallAddress.Wall(walls.Walls.Take(sheet.Document, WallAnalyst.Of(survey)), visit),
             LeakDocument.Format when LeakDocument.Read(sheet.Document).Sheet is { } leak => WallAddress.Leak(walls.Leaks.Take(sheet.Document, LeakAnalyst.Of(leak)), visit),
+            GaugeDocument.Format when GaugeDocument.Read(sheet.Document).Story is { } story => GaugePlace.Of(gauges.Stories.Take(sheet.Document, story), visit),
             _ => null,
         };
     }

@@ -16,4 +16,7 @@ public sealed record WorksheetForm(
 {
     /// <summary>What the files of its samples end in.</summary>
     public string SampleEnding => $".{Key}.json";
+
+    /// <summary>What can hurt somebody while it is measured, the worst first; empty where nothing of its own.</summary>
+    public IReadOnlyList<string> Cautions { get; init; } = [];
 }

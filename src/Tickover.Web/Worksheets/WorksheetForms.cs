@@ -3,6 +3,7 @@ using Tickover.Web.Supply;
 using Tickover.Web.Tanks;
 using Tickover.Workshop.Balance.Plans;
 using Tickover.Workshop.Cars;
+using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Strip.Jets;
 using Tickover.Workshop.Supply;
@@ -23,22 +24,26 @@ public static class WorksheetForms
 
     /// <summary>A survey of a tank's wall.</summary>
     public static readonly WorksheetForm Wall = Judged("wall", WallDocument.Format, Stage.Storage, "Wall of a tank", "Depths of pits or wall left, read on a grid over the tank, with the pads that hold water.", "/wall-document",
-        text => WallDocument.Read(text) is var r ? (r.Survey?.Name ?? "", r.Faults) : default);
+        text => WallDocument.Read(text) is var r ? (r.Survey?.Name ?? "", r.Faults) : default) with
+    { Cautions = WallCautions.All };
 
     /// <summary>A leak test by falling pressure.</summary>
     public static readonly WorksheetForm Leak = Judged("leak", LeakDocument.Format, Stage.Storage, "Leak test of a tank", "Pressure and temperature over some minutes, at a pressure thin flat walls bear.", "/leak-document",
-        text => LeakDocument.Read(text) is var r ? (r.Sheet?.Name ?? "", r.Faults) : default);
+        text => LeakDocument.Read(text) is var r ? (r.Sheet?.Name ?? "", r.Faults) : default) with
+    { Cautions = LeakCautions.All };
 
     /// <summary>Jets by stamp, gauge and flow.</summary>
     public static readonly WorksheetForm Jets = new(
         "jets", JetSheetDocument.Format, Stage.StripDown, "Jets by stamp, gauge and flow", "What is stamped on each, the largest gauge that goes in, and the time a measured volume takes through it.",
-        "/jets-document", ReadJets, visit => WorksheetAddress.New(visit, Find("jets")!));
+        "/jets-document", ReadJets, visit => WorksheetAddress.New(visit, Find("jets")!))
+    { Cautions = JetCautions.All };
 
     /// <summary>The fuel line from the tank to the float chambers.</summary>
     public static readonly WorksheetForm Supply = new(
         "supply", SupplyDocument.Format, Stage.Supply, "Fuel line",
         "The line from pick-up to float chambers part by part, the pump, what the engine takes, and readings taken on it.",
-        "/supply-document", ReadSupply, SupplyEndpoints.Of);
+        "/supply-document", ReadSupply, SupplyEndpoints.Of)
+    { Cautions = SupplyCautions.Lines };
 
     /// <summary>Tanks, sender and gauge.</summary>
     public static readonly WorksheetForm Tank = new(
@@ -46,8 +51,12 @@ public static class WorksheetForms
         "Shape of the tanks, a fill in steps, and ohms and needle against litres.",
         "/tank-document", ReadTank, TankEndpoints.Of);
 
+    /// <summary>Linked tanks and their gauge on a road.</summary>
+    public static readonly WorksheetForm Gauge = Judged("gauge", GaugeDocument.Format, Stage.Gauge, "Gauge on the road", "Both tanks, the pipe between them, the float, the gauge, and a road.", "/gauge-document",
+        text => GaugeDocument.Read(text) is var r ? (r.Story?.Name ?? "", r.Faults) : default);
+
     /// <summary>All of them.</summary>
-    public static readonly IReadOnlyList<WorksheetForm> All = [Tank, Wall, Leak, Supply, Jets, Plan];
+    public static readonly IReadOnlyList<WorksheetForm> All = [Tank, Wall, Leak, Gauge, Supply, Jets, Plan];
 
     /// <summary>The forms of a stage.</summary>
     /// <param name="stage">The stage.</param>
@@ -74,7 +83,7 @@ public static class WorksheetForms
     private static (string Name, IReadOnlyList<string> Faults) ReadJets(string text)
     {
         var (sheet, faults) = JetSheetDocument.Read(text);
-        return (sheet?.Name ?? "", faults);
+        return (sheet?.Name ?? "", [.. faults.Select(Words)]);
     }
 
     private static (string Name, IReadOnlyList<string> Faults) ReadSupply(string text)

@@ -17,7 +17,7 @@ internal static class GaugeWords
         new GaugeAdvice("Does the sender follow the level?", Sender(tanks, course)),
         new GaugeAdvice("Does the needle show the sender?", Needle(tanks)),
         new GaugeAdvice("What helps on this road", Helps(remedies)),
-        new GaugeAdvice("Before you trust it", "All this follows from the description of the car: check it by calibrating by filling in measured steps and waiting for the tanks to level. Do ohms with the battery isolated and the tank closed. The time a heated-strip needle lags and the damping of the fuel are assumptions until measured."),
+        new GaugeAdvice("Before you trust it", "All this follows from the description of the car: check it by filling in measured steps and waiting for the tanks to level. Do ohms with the battery isolated and the tank closed. The time a heated-strip needle lags and the damping of the fuel are assumptions until measured."),
     ];
 
     private static string Headline(IReadOnlyList<SendingMoment> course, double[] needle)
@@ -26,7 +26,7 @@ internal static class GaugeWords
         var (off, end) = (Off(course, needle, worst), Off(course, needle, course.Count - 1));
         return Math.Abs(off) < Telling
             ? "On this road the needle tells the truth within half a litre."
-            : In($"It reads up to {Math.Abs(off):0.#} L {(off < 0 ? "short" : "too much")}, {course[worst].Seconds:0} s into the drive. At the end it is still {Math.Abs(end):0.#} L out.");
+            : In($"It reads up to {Math.Abs(off):0.#} L {(off < 0 ? "short" : "too much")}, {course[worst].Seconds:0} s into the drive. {(Math.Abs(end) < 0.1 ? "At the end it is right again." : In($"At the end it is still {Math.Abs(end):0.#} L out."))}");
     }
 
     private static double Off(IReadOnlyList<SendingMoment> course, double[] needle, int k) => needle[k] - course[k].TotalCubicMetres / Litre;
@@ -72,7 +72,7 @@ internal static class GaugeWords
             return In($"No: the gauge was made for {family.EmptyOhms:0} to {family.FullOhms:0} Ω, the sender has {c.Sender.EmptyOhms:0} to {c.Sender.FullOhms:0} Ω. They can never agree.");
         }
 
-        var middle = c.Sender.At(0.5);
+        var middle = c.Sender.OhmsAt(0.5);
         var off = c.NeedleAt(middle) - (c with { SeriesOhms = 0, Volts = c.MadeForVolts }).NeedleAt(middle);
         return Math.Abs(off) < 0.005 ? "Yes, once it has had time." : In($"Not quite: {Math.Abs(off) * 100:0} % of the scale {(off < 0 ? "low" : "high")} with the float at half, from {c.SeriesOhms:0.#} Ω in the earth or {c.Volts:0.#} V on the gauge.");
     }

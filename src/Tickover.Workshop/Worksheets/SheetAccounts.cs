@@ -1,3 +1,4 @@
+using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Strip.Jets;
 using Tickover.Workshop.Supply;
@@ -19,6 +20,7 @@ public static class SheetAccounts
         {
             WallDocument.Format => Wall(sheet.Document),
             LeakDocument.Format => Leak(sheet.Document),
+            GaugeDocument.Format => Gauge(sheet.Document),
             SupplyDocument.Format => Supply(sheet.Document),
             JetSheetDocument.Format => Jets(sheet.Document),
             _ => null,
@@ -45,6 +47,17 @@ public static class SheetAccounts
 
         var analysis = LeakAnalyst.Of(sheet);
         return new SheetAccount(analysis.Verdict.Heading, [analysis.Verdict.Why, LeakWords.Smallest(analysis), .. analysis.Doubts], analysis.Verdict.IsNo);
+    }
+
+    private static SheetAccount? Gauge(string document)
+    {
+        if (GaugeDocument.Read(document).Story is not { } story)
+        {
+            return null;
+        }
+
+        var advice = GaugeAnalyst.Of(story).Advice;
+        return new SheetAccount(advice[0].Heading.TrimEnd('.'), [advice[0].Words, .. advice.Skip(1).Select(a => $"{a.Heading} {a.Words}")], IsNo: false);
     }
 
     private static SheetAccount? Supply(string document)

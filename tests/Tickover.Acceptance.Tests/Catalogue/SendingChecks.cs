@@ -1,4 +1,5 @@
 using Tickover.Physics.Sending;
+using SenderFamily = Tickover.Physics.Gauges.SenderFamily;
 
 namespace Tickover.Acceptance.Tests.Catalogue;
 
@@ -20,7 +21,7 @@ public static class SendingChecks
     private static TwoTanks Pair(double left, double right, CrossPipe pipe, double height = 4) => new(Tank(left, height), Tank(right, height), pipe)
     {
         Sender = new TankSender(default, FloatArm.Between(0.5, 0.8, 0, 1)),
-        Gauge = new FuelGauge { Circuit = new GaugeCircuit { Sender = SenderFamily.From240To33 } },
+        Gauge = new FuelGauge { Circuit = new GaugeCircuit { Sender = SenderFamily.Of("240-33")! } },
     };
 
     private static LinkedTank Tank(double area, double height) =>
@@ -135,8 +136,8 @@ public static class SendingChecks
             One("float arm of 180 mm pivoted at 120 mm, fuel at 170 mm", "angle", "θ = asin((h − h_p)/r) evaluated independently", SourceKind.Derived, 16.128, "°", 1e-4, () => double.RadiansToDegrees(arm.AngleAt(0.17))),
             One("75 to 10 Ω sender on a gauge made for 240 to 33 Ω", "travel at which it comes to FULL", "(75 − 33)/(75 − 10) worked out independently", SourceKind.Derived, 0.646, "1", 2e-3, () =>
             {
-                var circuit = new GaugeCircuit { Sender = new SenderFamily(75, 10), MadeFor = SenderFamily.From240To33 };
-                return Enumerable.Range(0, 10_001).Select(k => k / 1e4).First(t => circuit.NeedleAt(circuit.Sender.At(t)) >= 1);
+                var circuit = new GaugeCircuit { Sender = new SenderFamily(75, 10), MadeFor = SenderFamily.Of("240-33")! };
+                return Enumerable.Range(0, 10_001).Select(k => k / 1e4).First(t => circuit.NeedleAt(circuit.Sender.OhmsAt(t)) >= 1);
             }),
         ];
     }

@@ -1,4 +1,5 @@
 using Tickover.Physics.Sending;
+using SenderFamily = Tickover.Physics.Gauges.SenderFamily;
 
 namespace Tickover.Physics.Tests.Sending;
 
@@ -32,9 +33,9 @@ public sealed class SenderAndGaugeTests
     [InlineData(GaugeMovement.MovingIron)]
     public void A_healthy_circuit_shows_both_ends_and_rises_between(GaugeMovement movement)
     {
-        var circuit = new GaugeCircuit { Sender = SenderFamily.From73To10, Movement = movement };
+        var circuit = new GaugeCircuit { Sender = SenderFamily.Of("73-10")!, Movement = movement };
 
-        var shown = Enumerable.Range(0, 11).Select(k => circuit.NeedleAt(circuit.Sender.At(k / 10.0))).ToArray();
+        var shown = Enumerable.Range(0, 11).Select(k => circuit.NeedleAt(circuit.Sender.OhmsAt(k / 10.0))).ToArray();
 
         Assert.Equal(0, shown[0], 1e-12);
         Assert.Equal(1, shown[10], 1e-12);
@@ -51,7 +52,7 @@ public sealed class SenderAndGaugeTests
     {
         var circuit = new GaugeCircuit { Sender = new SenderFamily(empty, full), Movement = GaugeMovement.MovingIron, Fault = fault };
 
-        var needle = circuit.NeedleAt(circuit.Sender.At(0.5));
+        var needle = circuit.NeedleAt(circuit.Sender.OhmsAt(0.5));
 
         Assert.True(end < 0 ? needle <= 0 : needle >= 1, $"{needle}");
     }
@@ -59,7 +60,7 @@ public sealed class SenderAndGaugeTests
     [Fact]
     public void A_bad_earth_makes_a_gauge_read_low_where_empty_is_the_high_resistance()
     {
-        var good = new GaugeCircuit { Sender = SenderFamily.From240To33 };
+        var good = new GaugeCircuit { Sender = SenderFamily.Of("240-33")! };
 
         Assert.True((good with { SeriesOhms = 10 }).NeedleAt(100) < good.NeedleAt(100));
     }
@@ -67,7 +68,7 @@ public sealed class SenderAndGaugeTests
     [Fact]
     public void Volts_move_a_heated_strip_and_not_the_iron()
     {
-        var strip = new GaugeCircuit { Sender = SenderFamily.From240To33 };
+        var strip = new GaugeCircuit { Sender = SenderFamily.Of("240-33")! };
         var iron = strip with { Movement = GaugeMovement.MovingIron };
 
         Assert.True((strip with { Volts = 12 }).NeedleAt(100) > strip.NeedleAt(100) + 0.1);
@@ -77,7 +78,7 @@ public sealed class SenderAndGaugeTests
     [Fact]
     public void A_needle_goes_63_percent_of_its_way_in_its_lag()
     {
-        var tanks = TestTanks.Plain() with { Gauge = new FuelGauge { Circuit = new GaugeCircuit { Sender = SenderFamily.From240To33 }, LagSeconds = 12 } };
+        var tanks = TestTanks.Plain() with { Gauge = new FuelGauge { Circuit = new GaugeCircuit { Sender = SenderFamily.Of("240-33")! }, LagSeconds = 12 } };
 
         var run = tanks.Run(RoadTrace.Standing(12), (0.03, 0.03), 1, needle: 0).Moments;
 
@@ -91,7 +92,7 @@ public sealed class SenderAndGaugeTests
 
         var moment = tanks.Run(RoadTrace.Standing(1), (0.02, 0.02), 1).Moments[^1];
 
-        Assert.Equal(tanks.Gauge.Circuit.Sender.At(tanks.Sender.Arm.TravelAt(0.02 / 0.06)), moment.Ohms, 1e-9);
+        Assert.Equal(tanks.Gauge.Circuit.Sender.OhmsAt(tanks.Sender.Arm.TravelAt(0.02 / 0.06)), moment.Ohms, 1e-9);
         Assert.Equal(tanks.Gauge.Circuit.NeedleAt(moment.Ohms), moment.Needle, 1e-6);
     }
 

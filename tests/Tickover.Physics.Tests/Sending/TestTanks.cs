@@ -1,4 +1,5 @@
 using Tickover.Physics.Sending;
+using SenderFamily = Tickover.Physics.Gauges.SenderFamily;
 
 namespace Tickover.Physics.Tests.Sending;
 
@@ -9,7 +10,7 @@ internal static class TestTanks
         new(Box(leftArea, 0.5), Box(rightArea, -0.5), pipe ?? Pipe(0))
         {
             Sender = new TankSender(new TankPlace(TankSide.Left, 0, 0, 0), FloatArm.Between(0.5, 0.8, 0, 1)),
-            Gauge = new FuelGauge { Circuit = new GaugeCircuit { Sender = SenderFamily.From240To33 } },
+            Gauge = new FuelGauge { Circuit = new GaugeCircuit { Sender = SenderFamily.Of("240-33")! } },
         };
 
     internal static CrossPipe Pipe(double loss, double bore = 0.025, double length = 0.8, double friction = 0) =>

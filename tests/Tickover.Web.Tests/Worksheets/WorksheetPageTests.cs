@@ -51,7 +51,7 @@ public sealed class WorksheetPageTests
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.StatusCode);
         var page = await TestApp.ParseAsync(refused);
-        Assert.Contains("jets: at least one", page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("jets: No jet is written", page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("tickover-jets-1", page.QuerySelector("#document")!.TextContent, StringComparison.Ordinal);
         using var empty = await app.PostFormAsync(sheet, sheet, ("document", ""));
         Assert.Contains("Choose a file", (await TestApp.ParseAsync(empty)).QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);

@@ -42,11 +42,11 @@ public sealed class JetJudgeTests
     }
 
     [Theory]
-    [InlineData("""{ "format": "tickover-jets-1", "jets": [] }""", "jets: at least one")]
-    [InlineData("""{ "format": "tickover-jets-1", "temperature": 20, "head": 500, "volume": 200, "jets": [{ "part": "main jet", "where": "1", "time": 60 }] }""", "liquid: which liquid")]
+    [InlineData("""{ "format": "tickover-jets-1", "jets": [] }""", "jets: No jet is written")]
+    [InlineData("""{ "format": "tickover-jets-1", "temperature": 20, "head": 500, "volume": 200, "jets": [{ "part": "main jet", "where": "1", "time": 60 }] }""", "liquid: Which liquid was on the bench")]
     [InlineData("""{ "format": "tickover-jets-1", "liquid": "brandy", "temperature": 20, "head": 500, "volume": 200, "jets": [{ "part": "main jet", "where": "1", "time": 60 }] }""", "\"brandy\" is not known here")]
     [InlineData("""{ "format": "tickover-jets-1", "liquid": "E5", "temperature": 20, "head": 500, "volume": 200, "jets": [{ "part": "main jet", "where": "1", "time": 0 }] }""", "jets[0].time: 0 s")]
-    [InlineData("""{ "format": "tickover-jets-1", "liquid": "E5", "temperature": 20, "head": 500, "headAtEnd": 520, "volume": 200, "jets": [{ "part": "main jet", "where": "1", "time": 60 }] }""", "the head cannot rise")]
+    [InlineData("""{ "format": "tickover-jets-1", "liquid": "E5", "temperature": 20, "head": 500, "headAtEnd": 520, "volume": 200, "jets": [{ "part": "main jet", "where": "1", "time": 60 }] }""", "headAtEnd: The head cannot rise")]
     [InlineData("""{ "format": "tickover-jets-1", "liquid": "E5", "temperature": 20, "head": 500, "jets": [{ "part": "main jet", "where": "1", "pin": 135, "time": 60 }] }""", "pin: 135 mm is no bore")]
     [InlineData("""{ "format": "tickover-jets-1", "jets": [{ "part": 3 }] }""", "this is no sheet of jets")]
     public void What_cannot_be_used_is_said(string json, string said)
@@ -54,7 +54,7 @@ public sealed class JetJudgeTests
         var (sheet, faults) = JetSheetDocument.Read(json);
 
         Assert.Null(sheet);
-        Assert.Contains(faults, f => f.Contains(said, StringComparison.Ordinal));
+        Assert.Contains(faults, f => $"{f.Path}: {f.Problem}".Contains(said, StringComparison.Ordinal));
     }
 
     private static JetSheet Sheet(IReadOnlyList<JetRun> jets) => JetSheetDocument.Read("""{ "format": "tickover-jets-1", "liquid": "E5", "temperature": 20, "head": 500, "jets": [{ "part": "main jet", "where": "1" }] }""").Sheet! with { Jets = jets };

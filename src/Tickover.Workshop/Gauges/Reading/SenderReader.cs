@@ -1,6 +1,7 @@
 using Tickover.Physics.Sending;
 using Tickover.Workshop.Cars.Reading;
 using Tickover.Workshop.Linkages.Reading;
+using SenderFamily = Tickover.Physics.Gauges.SenderFamily;
 
 namespace Tickover.Workshop.Gauges.Reading;
 
@@ -50,7 +51,7 @@ internal static class SenderReader
         var usualLag = movement is GaugeMovement.Thermal ? FuelGauge.ThermalLagSeconds : FuelGauge.MovingIronLagSeconds;
         var circuit = new GaugeCircuit
         {
-            Sender = family ?? SenderFamily.From275To20,
+            Sender = family ?? new SenderFamily(275, 20),
             MadeFor = Family(reader, "madeFor", needed: false),
             Movement = movement,
             GaugeOhms = reader.Number("ohms", GaugeForm.GaugeOhms) ?? 65,

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Tickover.Physics.Fuels;
 using Tickover.Physics.Inspection;
+using Tickover.Workshop.Cars;
 
 namespace Tickover.Workshop.Strip.Jets;
 
@@ -25,7 +26,7 @@ public static class JetSheetDocument
     /// <summary>Reads a document; never throws for what somebody typed.</summary>
     /// <param name="json">The text.</param>
     /// <returns>The sheet, or what is wrong, where, and what to do.</returns>
-    public static (JetSheet? Sheet, IReadOnlyList<string> Faults) Read(string json)
+    public static (JetSheet? Sheet, IReadOnlyList<Fault> Faults) Read(string json)
     {
         ArgumentNullException.ThrowIfNull(json);
         WrittenJets? written;
@@ -35,15 +36,15 @@ public static class JetSheetDocument
         }
         catch (JsonException fault)
         {
-            return (null, [string.Create(CultureInfo.InvariantCulture, $"Line {(fault.LineNumber ?? 0) + 1}, {fault.Path ?? "$"}: this is no sheet of jets. Check the names, commas, quotes and brackets there against docs/jets-document.md.")]);
+            return (null, [new Fault(fault.Path ?? "", string.Create(CultureInfo.InvariantCulture, $"Line {(fault.LineNumber ?? 0) + 1}: this is no sheet of jets"), "what docs/jets-document.md tells", "Check names, commas, quotes and brackets there.")]);
         }
 
         if (written is null || !string.Equals(written.Format, Format, StringComparison.Ordinal))
         {
-            return (null, [$"format: a sheet of jets begins with \"format\": \"{Format}\"."]);
+            return (null, [new Fault("format", "This is no sheet of jets", $"\"{Format}\"", $"Begin with \"format\": \"{Format}\".")]);
         }
 
-        List<string> faults = [.. JetSheetFaults.Of(written)];
+        List<Fault> faults = [.. JetSheetFaults.Of(written)];
         return faults.Count > 0 ? (null, faults) : (Make(written), faults);
     }
 

@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 
-namespace Tickover.Web.Walls;
+namespace Tickover.Web.Worksheets;
 
 /// <summary>Sample documents of a kind, and those dropped last, while the server runs; the same document has the same address again.</summary>
 /// <typeparam name="T">What a document says, worked out.</typeparam>
