@@ -54,7 +54,7 @@ public sealed class TankPageTests
         var (here, sheet) = ($"/visits/{visit}/storage/tanks", $"/visits/{visit}/worksheets/tank");
         using var sent = await app.GetAsync(here);
         Assert.Equal((HttpStatusCode.Found, sheet), (sent.StatusCode, sent.Headers.Location!.OriginalString));
-        Assert.Contains(here, (await app.PageAsync($"/visits/{visit}/storage")).QuerySelectorAll("a").Select(a => a.GetAttribute("href")), StringComparer.Ordinal);
+        Assert.Contains(sheet, (await app.PageAsync($"/visits/{visit}/storage")).QuerySelectorAll("a").Select(a => a.GetAttribute("href")), StringComparer.Ordinal);
 
         using var kept = await app.PostFormAsync(sheet, sheet, ("sample", "tern.tank.json"));
 
@@ -62,6 +62,7 @@ public sealed class TankPageTests
         var page = await app.PageAsync(here);
         Assert.Equal("Larkfield Tern 2800, saddle tanks", page.QuerySelector("h1")!.TextContent);
         Assert.Contains(sheet, page.QuerySelectorAll("a").Select(a => a.GetAttribute("href")), StringComparer.Ordinal);
+        Assert.Contains(here, (await app.PageAsync($"/visits/{visit}/storage")).QuerySelectorAll("a").Select(a => a.GetAttribute("href")), StringComparer.Ordinal);
     }
 
     [Fact]

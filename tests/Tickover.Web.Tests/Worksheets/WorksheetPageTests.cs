@@ -26,6 +26,7 @@ public sealed class WorksheetPageTests
     [Theory]
     [InlineData("wall", "tern.wall.json", "/walls/")]
     [InlineData("leak", "tern.leak.json", "/leaks/")]
+    [InlineData("gauge", "tern.gauge.json", "/gauges/")]
     public async Task A_kept_sheet_opens_drawn(string key, string sample, string where)
     {
         await using var app = await TestApp.StartAsync();
