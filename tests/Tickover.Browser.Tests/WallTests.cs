@@ -15,8 +15,14 @@ public sealed class WallTests(Workshop workshop)
     {
         await using var window = await workshop.OpenAsync((width, height), theme);
         var page = await window.GoAsync(workshop.Filled("{osprey}/storage"));
-        await page.Locator("#stage").GetByRole(AriaRole.Link, new() { Name = "Walls and leaks" }).ClickAsync();
-        await page.GetByRole(AriaRole.Link, new() { Name = "Open survey of Larkfield Tern 2800, left tank, underside" }).ClickAsync();
+        await page.Locator("#stage").GetByRole(AriaRole.Link, new() { Name = "Wall of a tank" }).ClickAsync();
+        await PageChecks.FitsAsync(page);
+        if (await page.GetByRole(AriaRole.Link, new() { Name = "See it drawn, with the working" }).CountAsync() == 0)
+        {
+            await page.GetByRole(AriaRole.Button, new() { Name = "Keep the sample Larkfield Tern 2800, left tank, underside" }).ClickAsync();
+        }
+
+        await page.GetByRole(AriaRole.Link, new() { Name = "See it drawn, with the working" }).First.ClickAsync();
         await PageChecks.IsGoodAsync(page);
 
         await page.Locator("svg.wall-picture:visible a[data-part=B3]").ClickAsync();

@@ -75,10 +75,14 @@ internal sealed partial class DeviceRegister(DeviceFile file, TimeProvider time,
     /// <summary>Takes a tablet off; what it has open is closed.</summary>
     public void Revoke(string id) => Revoke(d => string.Equals(d.Id, id, StringComparison.Ordinal));
 
+    /// <summary>Lets a tablet in no more; what it has open stays until <see cref="CloseWhatIsOff"/>, so that it can still be answered.</summary>
+    /// <exception cref="IOException">It could not be written down, so the tablet is still in.</exception>
+    public void Leave(string id) => TakeOff(d => string.Equals(d.Id, id, StringComparison.Ordinal));
+
     /// <summary>Takes every tablet off.</summary>
     public void RevokeAll() => Revoke(_ => true);
 
-    /// <summary>Closes what is open of tablets that another server on the same data took off.</summary>
+    /// <summary>Closes what is open of tablets that are off, also where another server on the same data took them off.</summary>
     public void CloseWhatIsOff()
     {
         var known = List().Select(d => d.Id).ToHashSet(StringComparer.Ordinal);
@@ -90,12 +94,16 @@ internal sealed partial class DeviceRegister(DeviceFile file, TimeProvider time,
 
     private void Revoke(Func<PairedDevice, bool> which)
     {
+        TakeOff(which);
+        CloseWhatIsOff();
+    }
+
+    private void TakeOff(Func<PairedDevice, bool> which)
+    {
         lock (_gate)
         {
             file.Change(all => [.. all.Select(d => d.Revoked is null && which(d) ? d with { Revoked = time.GetUtcNow() } : d)]);
         }
-
-        CloseWhatIsOff();
     }
 
     private void Close(string id)

@@ -60,11 +60,12 @@ internal static class PairingEndpoints
     {
         if (context.Features.Get<RequestDevice>() is { } device && device != RequestDevice.ThisMachine)
         {
+            // Off before it is answered, so that its token is good for nothing more; closed after, for this request is open too.
+            register.Leave(device.Id);
             DeviceCookie.Take(context);
             context.Response.OnCompleted(() =>
             {
-                // After the answer has gone: taking the tablet off closes everything it has open, this request too.
-                register.Revoke(device.Id);
+                register.CloseWhatIsOff();
                 return Task.CompletedTask;
             });
         }

@@ -145,7 +145,7 @@ function prepare(root, film) {
 <path d="${inner}" fill="none" stroke="var(--metal-edge)" stroke-width="20" stroke-linejoin="round"/><path d="${inner}" fill="none" stroke="var(--fuel)" stroke-width="14" stroke-linejoin="round"/>
 ${boxes.map((b, i) => `<rect x="${b.x}" y="${b.y}" width="${b.w}" height="${b.h}" rx="10" fill="var(--surface)"/><clipPath id="gauge-clip-${i}"><rect x="${b.x}" y="${b.y}" width="${b.w}" height="${b.h}" rx="10"/></clipPath><path data-fuel="${i}" clip-path="url(#gauge-clip-${i})" fill="var(--fuel)" stroke="var(--fuel-edge)" stroke-width="3"/><rect x="${b.x}" y="${b.y}" width="${b.w}" height="${b.h}" rx="10" fill="none" stroke="var(--metal-edge)" stroke-width="3"/><text data-litres="${i}" x="${b.x + b.w / 2}" y="${b.y - 10}" font-size="20" font-weight="700" text-anchor="middle"></text>`).join("")}
 <path data-arm fill="none" stroke="var(--ink)" stroke-width="4" stroke-linejoin="round"/><rect data-float width="36" height="20" rx="9" fill="var(--surface)" stroke="var(--ink)" stroke-width="3"/>
-<path data-pull fill="none" stroke="var(--mark)" stroke-width="6" stroke-linecap="round" stroke-linejoin="round"/><text data-pull-words x="400" y="104" font-size="18" font-weight="700" text-anchor="middle" style="fill:var(--mark)"></text>
+<path data-pull fill="none" stroke="var(--mark)" stroke-width="6" stroke-linecap="round" stroke-linejoin="round"/><text data-pull-words x="400" y="104" font-size="18" font-weight="700" text-anchor="middle"></text>
 <path data-flow fill="none" stroke="var(--ink)" stroke-width="3.5" stroke-linecap="round" stroke-linejoin="round"/><text data-flow-words x="400" y="392" font-size="17" text-anchor="middle"></text>`;
   }
   return scale;
