@@ -28,6 +28,12 @@ public sealed record BarrelSectionView
     /// <summary>The car as it would be; null for no trial. It is drawn instead, and what differs says "50 → 55".</summary>
     public Car? Trial { get; init; }
 
+    /// <summary>Sizes to write instead of the car's own, by a part's key, such as what a whole set has; null for the car's own.</summary>
+    public IReadOnlyDictionary<string, string>? Sizes { get; init; }
+
+    /// <summary>Keys of parts to be marked, such as those that differ over a set; empty for none.</summary>
+    public IReadOnlyCollection<string> Marked { get; init; } = [];
+
     /// <summary>Where choosing a part leads, by its key; null leaves that to the page's script.</summary>
     public Func<string, string>? PartAddress { get; init; }
 

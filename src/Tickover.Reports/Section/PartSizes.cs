@@ -26,13 +26,17 @@ internal static class PartSizes
     internal static IReadOnlyList<SectionPart> For(BarrelSectionView view) =>
     [
         .. Figured.Select((part, index) => new SectionPart(
-            part.Key, index + 1, part.Name, Changed(Size(view.Fitted, part.Key), Size(view.Barrel, part.Key)),
-            string.Equals(view.SelectedKey, part.Key, StringComparison.Ordinal))),
+            part.Key, index + 1, part.Name, Text(view, part.Key),
+            string.Equals(view.SelectedKey, part.Key, StringComparison.Ordinal) || view.Marked.Contains(part.Key, StringComparer.Ordinal))),
     ];
 
     /// <summary>A figure's value in SI; null where the car has none.</summary>
     internal static double? Si(CarBarrel barrel, string key) =>
         barrel.Figures.FirstOrDefault(f => string.Equals(f.Definition.Key, key, StringComparison.Ordinal))?.Si;
+
+    private static string Text(BarrelSectionView view, string key) => view.Sizes is { } sizes
+        ? sizes.GetValueOrDefault(key, Shown.Nothing)
+        : Changed(Size(view.Fitted, key), Size(view.Barrel, key));
 
     private static string Size(CarBarrel barrel, string key) => key switch
     {

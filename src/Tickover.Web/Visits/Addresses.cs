@@ -19,6 +19,12 @@ internal static class Addresses
 
     public static string Measure(Id<Visit> visit, Stage stage, string measure) => $"/visits/{visit}/{Word(stage)}?measure={measure}#entry";
 
+    /// <summary>The whole set of carburettors, as found or as left.</summary>
+    public static string Set(Id<Visit> visit, Stage stage) => $"{Of(visit, stage)}/set";
+
+    /// <summary>The card of one carburettor.</summary>
+    public static string Card(Id<Visit> visit, Stage stage, Place carburettor) => $"{Of(visit, stage)}/cards/{Uri.EscapeDataString(carburettor.Name)}";
+
     public static string Word(Stage stage) => stage.Words().ToLowerInvariant();
 
     public static Stage? ReadStage(string word) =>

@@ -76,7 +76,13 @@ internal static class FindingEndpoints
     {
         var finding = fields.Named<Finding>("finding");
         var stage = fields.Choice("stage", Stage.Arrival);
-        var back = finding is { } of ? Addresses.Of(record.Visit.Id, of) : $"{Addresses.Of(record.Visit.Id, stage)}#work";
+        var of = Place.Read(fields.Text("of"));
+        var back = (finding, of) switch
+        {
+            ({ } shown, _) => Addresses.Of(record.Visit.Id, shown),
+            (_, { Kind: PlaceKind.Carburettor } carburettor) => Addresses.Card(record.Visit.Id, stage, carburettor),
+            _ => $"{Addresses.Of(record.Visit.Id, stage)}#work",
+        };
         if (fields.Form.Files["file"] is not { Length: > 0 } file)
         {
             return desk.Refuse("No photograph came with the form. Choose one and keep it again.", back);
@@ -96,6 +102,7 @@ internal static class FindingEndpoints
             Visit = record.Visit.Id,
             Stage = stage,
             Finding = finding,
+            Of = of,
             Caption = fields.Text("caption"),
             Marks = Marks(fields),
             Hash = intake.Hash,

@@ -47,7 +47,7 @@ internal sealed record ReadingEntry(IReadOnlyList<Reading> Readings, string Ques
         return new ReadingEntry(readings, asked, Say(measure, readings));
     }
 
-    private static Reading Blank(VisitRecord record, Stage stage, MeasureDefinition measure, FormFields fields, DateTimeOffset now) => new()
+    internal static Reading Blank(VisitRecord record, Stage stage, MeasureDefinition measure, FormFields fields, DateTimeOffset now) => new()
     {
         Visit = record.Visit.Id,
         Stage = stage,

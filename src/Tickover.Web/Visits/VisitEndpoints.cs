@@ -1,6 +1,7 @@
 using Tickover.Web.Balance;
 using Tickover.Web.Frame;
 using Tickover.Web.RoadLogs;
+using Tickover.Web.Strip;
 using Tickover.Web.Supply;
 using Tickover.Web.Tanks;
 using Tickover.Web.Worksheets;
@@ -24,6 +25,7 @@ internal static class VisitEndpoints
         visit.MapPost("/redo", (string id, VisitDesk desk) => desk.OnFormAsync(id, (record, fields) =>
             desk.StepAsync(fields, record.Visit.Id, Pages.Back(fields.Text("back"), Addresses.Of(record.Visit.Id)), desk.Record.RedoAsync))).GuardForm();
         visit.MapStages();
+        visit.MapCards();
         visit.MapFindings();
         visit.MapGates();
         visit.MapCautions();

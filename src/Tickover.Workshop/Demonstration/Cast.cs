@@ -31,7 +31,9 @@ internal static class Cast
 
     public static Instrument Can { get; } = Tool("can", "measuring can", "SMH-10", "±0.05 L", "Weighed full of water.");
 
-    public static IReadOnlyList<Instrument> Instruments { get; } = [Air, Gas, Lambda, Meter, Gauge, Compression, Calliper, Wall, Strobe, Can];
+    public static Instrument Cylinder { get; } = Tool("cylinder", "measuring cylinder, 10 mL", "SMH-11", "±0.05 cm³", "");
+
+    public static IReadOnlyList<Instrument> Instruments { get; } = [Air, Gas, Lambda, Meter, Gauge, Compression, Calliper, Wall, Strobe, Can, Cylinder];
 
     public static void Enter(Script script, DemonstrationDocuments documents)
     {

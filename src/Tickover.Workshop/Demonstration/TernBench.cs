@@ -57,7 +57,7 @@ internal static class TernBench
         .Round("floatDrop", Moment.AsLeft, Cast.Calliper, null, "15", "15", "15")
         .Round("floatWet", Moment.AsLeft, Cast.Calliper, null, "25.1", "25.3", "25.2")
         .Round("idleJet", Moment.AsLeft, Cast.Calliper, null, "50", "50", "50", "50", "50", "50")
-        .Round("pumpShot", Moment.AsLeft, Cast.Can, null, "4.1", "4.2", "4.0", "4.1", "4.2", "4.1")
+        .Round("pumpShot", Moment.AsLeft, Cast.Cylinder, null, "4.1", "4.2", "4.0", "4.1", "4.2", "4.1")
         .Round("needleHolds", Moment.AsLeft, Cast.Gauge, null, "60", "60", "60")
         .Work("Three carburettors rebuilt, wet levels within 0.2 mm", "Levels 0.9 mm apart flooded the middle one.")
         .Spend(300, "rebuilt and set on the bench");

@@ -12,6 +12,9 @@ public sealed record Photograph : RecordItem<Photograph>, IOfVisit
     /// <summary>The finding it shows; null where it shows none.</summary>
     public Id<Finding>? Finding { get; init; }
 
+    /// <summary>What of the car it shows, such as a carburettor; null where it is of nothing in particular.</summary>
+    public Place? Of { get; init; }
+
     /// <summary>What it shows.</summary>
     public string Caption { get; init; } = "";
 

@@ -995,6 +995,9 @@ namespace Tickover.Records.Migrations.Postgres
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<string>("Of")
+                        .HasColumnType("text");
+
                     b.Property<bool>("Removed")
                         .HasColumnType("boolean");
 

@@ -990,6 +990,9 @@ namespace Tickover.Records.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Of")
+                        .HasColumnType("TEXT");
+
                     b.Property<bool>("Removed")
                         .HasColumnType("INTEGER");
 

@@ -17,7 +17,7 @@ internal static class StripDownMeasures
         Row.Of(Quantity.Angle, "leverAngle", "Lever angle at rest", PlaceKind.Carburettor, AsFoundSettings, Linkage).Usually(-90, 90).Setting().With("Angle gauge, from the vertical.")
             .Accept("equal from carburettor to carburettor", Origins.Practice),
         Row.Of(Quantity.Length, "floatDry", "Float height, dry", PlaceKind.Carburettor, AsFoundSettings, Bench).To(2).Usually(2, 60).Setting().With("At valve just closed; do not compress a sprung pin. Say the datum.")
-            .Accept("to the maker ±0.25 to 0.5 mm; 0.5 mm is felt", Origins.TradeText),
+            .Accept("to the maker ±0.25 to 0.5 mm; 0.5 mm is felt", Origins.TradeText).Apart(0.5, null),
         Row.Of(Quantity.Words, "floatDatum", "Datum of the float height", PlaceKind.Carburettor, AsFoundSettings, Bench).Setting().With("Cover face, with or without gasket."),
         Row.Of(Quantity.Words, "cleaningMethod", "Cleaned with", PlaceKind.Carburettor, Cleaning).With("Bath and solution."),
         Row.Of(Quantity.Temperature, "cleaningTemperature", "Bath temperature", PlaceKind.Carburettor, Cleaning).Usually(15, 70).With("Hot or strong baths blacken zinc."),
