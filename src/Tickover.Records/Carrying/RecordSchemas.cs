@@ -44,7 +44,7 @@ public static class RecordSchemas
             return new JsonObject { ["type"] = Types("string", isNull), ["pattern"] = Identifier };
         }
 
-        return type == typeof(Place) ? new JsonObject { ["type"] = "string" }
+        return type == typeof(Place) ? new JsonObject { ["type"] = Types("string", isNull) }
             : type == typeof(decimal) ? new JsonObject { ["type"] = Types("number", isNull) }
             : type == typeof(JsonElement) ? new JsonObject { ["type"] = isNull ? Types("object", isNull) : "object" }
             : schema;
