@@ -12,7 +12,7 @@ public sealed class PicturesTests(Workshop workshop)
     private const string Practice = "/practice/osprey-v8/1/7?acts=r.r:1500.r:1500.r:2500.f:twistedSpindle_barrel_8.r.r:1500.r:2500.f:bankTiming_bank_2.l:stop:3.l:stop:4.o.r";
 
     // The form keeps its button at the foot of the window, which a picture of the whole page would put in its middle.
-    private static readonly string[] WindowOnly = ["description", "stage", "account", "road-logs", "road-logs-phone", "rounds", "practice", "practice-phone", "linkage", "linkage-phone"];
+    private static readonly string[] WindowOnly = ["description", "stage", "account", "road-logs", "road-logs-phone", "rounds", "practice", "practice-phone", "linkage", "linkage-phone", "gauge", "supply", "set"];
 
     private static readonly (int, int) Desk = (1280, 800);
     private static readonly (int, int) Phone = (390, 844);
@@ -37,6 +37,9 @@ public sealed class PicturesTests(Workshop workshop)
         { "practice-phone", Practice, true, "paper" },
         { "linkage", "/linkages/osprey?down=25", false, "paper" },
         { "linkage-phone", "/linkages/tern?down=25", true, "evening" },
+        { "gauge", "/gauges/tern", false, "paper" },
+        { "supply", "/supply/tern", false, "paper" },
+        { "set", "{tern}/strip-down/set", false, "paper" },
         { "evening", "/cars/tern-2800/mixture?rpm=2750&throttle=11", false, "evening" },
     };
 
