@@ -7,26 +7,24 @@ public sealed class ExampleTests
 {
     private static readonly Terminal Nowhere = new() { Output = TextWriter.Null, Error = TextWriter.Null, Input = () => Stream.Null };
 
-    public static TheoryData<string> Examples =>
-        [.. CommandLine.Root(Nowhere).Subcommands.OfType<ExampledCommand>().Where(c => c is not RecordedCommand).SelectMany(c => c.Examples).Where(e => !e.StartsWith("tickover serve", StringComparison.Ordinal))];
+    // These search over jets and readings for many seconds, and SchemaTests runs the same lines for their JSON.
+    private static readonly string[] Searching = ["tickover jets ", "tickover next "];
+
+    public static TheoryData<string> Examples => [.. All.Where(e => !Searches(e))];
+
+    public static TheoryData<string> SearchingExamples => [.. All.Where(Searches)];
+
+    private static IEnumerable<string> All =>
+        CommandLine.Root(Nowhere).Subcommands.OfType<ExampledCommand>().Where(c => c is not RecordedCommand).SelectMany(c => c.Examples).Where(e => !e.StartsWith("tickover serve", StringComparison.Ordinal));
+
+    [Theory]
+    [Trait("Speed", "slow")]
+    [MemberData(nameof(SearchingExamples))]
+    public Task Example_that_searches_runs(string example) => RunsAsync(example);
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public async Task Example_in_a_help_text_runs(string example)
-    {
-        var folder = Directory.CreateTempSubdirectory("tickover-cli-");
-        try
-        {
-            var ran = await Ran.LineAsync(example.Replace("tickover-data", Path.Combine(folder.FullName, "data"), StringComparison.Ordinal));
-
-            Assert.True(ran.Code is ExitCode.Done or ExitCode.AnswerIsNo, ran.Error);
-            Assert.NotEmpty(ran.Output);
-        }
-        finally
-        {
-            folder.Delete(recursive: true);
-        }
-    }
+    public Task Example_in_a_help_text_runs(string example) => RunsAsync(example);
 
     [Theory]
     [InlineData("check")]
@@ -60,5 +58,23 @@ public sealed class ExampleTests
         Assert.Contains("Examples:", ran.Output, StringComparison.Ordinal);
         Assert.Contains($"  tickover {command}", ran.Output, StringComparison.Ordinal);
         Assert.All(ran.Output.Split('\n').TakeWhile(l => !l.StartsWith("Examples:", StringComparison.Ordinal)), l => Assert.InRange(l.TrimEnd().Length, 0, Terminal.DefaultWidth));
+    }
+
+    private static bool Searches(string example) => Array.Exists(Searching, s => example.StartsWith(s, StringComparison.Ordinal));
+
+    private static async Task RunsAsync(string example)
+    {
+        var folder = Directory.CreateTempSubdirectory("tickover-cli-");
+        try
+        {
+            var ran = await Ran.LineAsync(example.Replace("tickover-data", Path.Combine(folder.FullName, "data"), StringComparison.Ordinal));
+
+            Assert.True(ran.Code is ExitCode.Done or ExitCode.AnswerIsNo, ran.Error);
+            Assert.NotEmpty(ran.Output);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
     }
 }
