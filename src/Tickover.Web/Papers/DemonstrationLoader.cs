@@ -27,6 +27,7 @@ public static class DemonstrationLoader
         {
             TernRoad = Run(samples, "tern-road.csv", texts.Tern2800),
             OspreyRoad = Run(samples, "osprey-road.csv", texts.OspreyV8),
+            Sheets = DemonstrationWorkshop.Sheets.Select(name => (Name: name, Text: Text(samples, name))).Where(s => s.Text is not null).ToDictionary(s => s.Name, s => s.Text!, StringComparer.Ordinal),
             Shelf = Text(samples, "shelf.json") is { } shelf ? ShelfDocument.Read(shelf).Shelf : null,
         }
         : null;

@@ -16,4 +16,7 @@ public sealed record DemonstrationDocuments(string Tern2800, string OspreyV8, st
 
     /// <summary>Jets and chokes on the house's shelf; null leaves it empty.</summary>
     public JetShelf? Shelf { get; init; }
+
+    /// <summary>Texts of sample worksheets by the name of their file; those not at hand are left out of the visits.</summary>
+    public IReadOnlyDictionary<string, string> Sheets { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
 }

@@ -8,6 +8,9 @@ public static class DemonstrationWorkshop
     /// <summary>Device the acts come from.</summary>
     public const string Device = "demonstration";
 
+    /// <summary>Names of the sample worksheets its visits can hold.</summary>
+    public static IReadOnlyList<string> Sheets => KeptSheets.Names;
+
     /// <summary>Everything that was done in it, in the order done. The same day gives the same acts with the same keys, so that it is kept once.</summary>
     /// <param name="documents">Car documents.</param>
     /// <param name="today">The day it is loaded; all dates are counted back from it.</param>
@@ -24,6 +27,7 @@ public static class DemonstrationWorkshop
         TernRunning.Play(script);
         OtherVisits.Play(script);
         ShelfAndRuns.Play(script, documents);
+        KeptSheets.Play(script, documents);
         return script.Acts;
     }
 }

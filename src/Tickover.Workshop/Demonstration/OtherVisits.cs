@@ -58,8 +58,8 @@ internal static class OtherVisits
             .On(Stage.Storage, 12, Cast.Kerr).Begin()
             .Read(Moment.AsFound, Cast.Can, ("drained", "tank:1", "31"))
             .Read(Moment.AsFound, null, ("fuelAppearance", "tank:1", "rust or dirt"), ("tankInside", "tank:1", "pitted"), ("tankTest", "tank:1", "water and dye"))
-            .Read(Moment.AsFound, Cast.Wall, ("pitDepth", "tank:1", "0.4"))
-            .Add(new Finding { Severity = Severity.Soon, Where = "tank", What = "Tank pitted to 0.4 mm", Detail = "Nothing can be fitted until this is answered." })
+            .Read(Moment.AsFound, Cast.Wall, ("pitDepth", "tank:1", "0.5"))
+            .Add(new Finding { Severity = Severity.Soon, Where = "tank", What = "Tank pitted to 0.5 mm", Detail = "Nothing can be fitted until this is answered." })
             .Add(new Approval { Asked = "New tank or reline? Price sent.", Price = 620, AskedOn = script.Ago(7) });
     }
 

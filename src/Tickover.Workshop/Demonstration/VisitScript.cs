@@ -106,6 +106,7 @@ internal sealed class VisitScript(Script script, string name, int begins)
         CautionSeen c => c with { Id = Next<CautionSeen>(), Visit = Visit, Person = _who.Id },
         Approval a => a with { Id = Next<Approval>(), Visit = Visit },
         RoadRun r => r with { Id = Next<RoadRun>(), Visit = Visit, On = Day },
+        Worksheet w => w with { Id = Next<Worksheet>(), Visit = Visit, Stage = _stage, On = Day },
         Signature s => s with { Id = Next<Signature>(), Visit = Visit, Person = _who.Id, On = Day },
         _ => item,
     };
@@ -123,6 +124,7 @@ internal sealed class VisitScript(Script script, string name, int begins)
         CautionSeen c => $"caution seen: {c.Caution}",
         Approval a => $"asked: {a.Asked}",
         RoadRun r => $"road log read: {r.Name}",
+        Worksheet w => $"worksheet kept: {w.Name}",
         _ => "signed",
     };
 }
