@@ -31,7 +31,7 @@ internal sealed class PlotFrame
     internal ChartPoint At(double across, double up) => new(Across.ToPlace(across), Up.ToPlace(up));
 
     /// <summary>Draws heading, axes and hair lines.</summary>
-    internal void Draw(SvgDrawing drawing, string heading, string under, Func<double, string> upWords, Func<double, string> acrossWords)
+    internal void Draw(IDrawing drawing, string heading, string under, Func<double, string> upWords, Func<double, string> acrossWords)
     {
         drawing.Text(heading, new ChartPoint(8, 20), new Lettering { Anchor = Anchor.Start, Bold = true });
         foreach (var tick in Ticks.Nice(Math.Min(Up.Values.From, Up.Values.To), Math.Max(Up.Values.From, Up.Values.To), MostTicks))

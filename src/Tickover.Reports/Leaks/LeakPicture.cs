@@ -19,31 +19,45 @@ public static class LeakPicture
     public static string ToSvg(LeakAnalysis analysis, PictureSize size, string idPrefix)
     {
         ArgumentNullException.ThrowIfNull(analysis);
+        var (drawing, frame) = (new SvgDrawing(idPrefix), Frame(analysis, size));
+        Draw(drawing, analysis, size, frame);
+        return drawing.ToSvg(new SvgFrame { Width = frame.Width, Height = Height(frame, size), ClassName = "leak-picture", Label = Sentence(analysis) });
+    }
+
+    internal static string Sentence(LeakAnalysis analysis) => $"{analysis.Sheet.Name}: {analysis.Verdict.Heading}. {LeakWords.Smallest(analysis)}";
+
+    internal static double Height(PlotFrame frame, PictureSize size) => frame.Height + KeyHeight(size);
+
+    internal static PlotFrame Frame(LeakAnalysis analysis, PictureSize size)
+    {
+        var all = Pressures(analysis);
+        var margin = Margin(all);
+        return new PlotFrame(size, (analysis.Curve[0].Minutes, analysis.Curve[^1].Minutes), (all.Min() - margin, all.Max() + margin));
+    }
+
+    internal static void Draw(IDrawing drawing, LeakAnalysis analysis, PictureSize size, PlotFrame frame)
+    {
         var (curve, unit) = (analysis.Curve, analysis.Sheet.Unit);
-        var begin = curve[0].FittedPascals;
-        var fall = analysis.Rate.SmallestSeen / (analysis.Sheet.Litres / LitresPerCubicMetre) * analysis.Sheet.Minutes * SecondsPerMinute;
-        var all = curve.SelectMany(p => new[] { p.GaugePascals, p.CorrectedPascals, p.FittedPascals }).Append(begin - fall).Select(p => p / unit.Pascals).ToArray();
-        var margin = Math.Max(0.12 * (all.Max() - all.Min()), 0.01 * Math.Abs(all.Max()) + 1e-6);
-        var frame = new PlotFrame(size, (curve[0].Minutes, curve[^1].Minutes), (all.Min() - margin, all.Max() + margin));
-        var drawing = new SvgDrawing(idPrefix);
-        var places = all.Max() - all.Min() + 2 * margin < 3 ? "0.0#" : "0.#";
+        var (all, begin) = (Pressures(analysis), curve[0].FittedPascals);
+        var places = all.Max() - all.Min() + 2 * Margin(all) < 3 ? "0.0#" : "0.#";
         frame.Draw(drawing, $"Pressure above the air around, {unit.Name}", "minutes", v => v.ToString(places, CultureInfo.InvariantCulture), v => v.ToString("0.#", CultureInfo.InvariantCulture));
-        drawing.Line(frame.At(curve[0].Minutes, begin / unit.Pascals), frame.At(curve[^1].Minutes, (begin - fall) / unit.Pascals), new Look { Stroke = Paint.Mark, Width = 3, Dashes = (12, 6) });
+        drawing.Line(frame.At(curve[0].Minutes, begin / unit.Pascals), frame.At(curve[^1].Minutes, (begin - Fall(analysis)) / unit.Pascals), new Look { Stroke = Paint.Mark, Width = 3, Dashes = (12, 6) });
         drawing.Line(frame.At(curve[0].Minutes, begin / unit.Pascals), frame.At(curve[^1].Minutes, curve[^1].FittedPascals / unit.Pascals), Look.Line(Paint.Ink, 2.5));
         Points(drawing, frame, analysis);
         Key(drawing, frame, size);
-        return drawing.ToSvg(new SvgFrame
-        {
-            Width = frame.Width,
-            Height = frame.Height + KeyHeight(size),
-            ClassName = "leak-picture",
-            Label = $"{analysis.Sheet.Name}: {analysis.Verdict.Heading}. {LeakWords.Smallest(analysis)}",
-        });
     }
+
+    // How far the smallest leak that shows would have let it fall, Pa.
+    private static double Fall(LeakAnalysis analysis) => analysis.Rate.SmallestSeen / (analysis.Sheet.Litres / LitresPerCubicMetre) * analysis.Sheet.Minutes * SecondsPerMinute;
+
+    private static double[] Pressures(LeakAnalysis analysis) =>
+        [.. analysis.Curve.SelectMany(p => new[] { p.GaugePascals, p.CorrectedPascals, p.FittedPascals }).Append(analysis.Curve[0].FittedPascals - Fall(analysis)).Select(p => p / analysis.Sheet.Unit.Pascals)];
+
+    private static double Margin(double[] all) => Math.Max(0.12 * (all.Max() - all.Min()), 0.01 * Math.Abs(all.Max()) + 1e-6);
 
     private static double KeyHeight(PictureSize size) => size is PictureSize.Phone ? 96 : 52;
 
-    private static void Points(SvgDrawing drawing, PlotFrame frame, LeakAnalysis analysis)
+    private static void Points(IDrawing drawing, PlotFrame frame, LeakAnalysis analysis)
     {
         var unit = analysis.Sheet.Unit.Pascals;
         drawing.Path([new Polyline([.. analysis.Curve.Select(p => frame.At(p.Minutes, p.GaugePascals / unit))], Closed: false)], new Look { Stroke = Paint.Ink2, Width = 1.5, Dashes = (3, 4) });
@@ -54,11 +68,11 @@ public static class LeakPicture
         }
     }
 
-    private static void AsRead(SvgDrawing drawing, ChartPoint at) => drawing.Circle(at, 6, new Look { Fill = Paint.Surface, Stroke = Paint.Ink2, Width = 2 });
+    private static void AsRead(IDrawing drawing, ChartPoint at) => drawing.Circle(at, 6, new Look { Fill = Paint.Surface, Stroke = Paint.Ink2, Width = 2 });
 
-    private static void Corrected(SvgDrawing drawing, ChartPoint at) => drawing.Plate(Box.Around(at, 10, 10), 0, Look.Filled(Paint.Ink));
+    private static void Corrected(IDrawing drawing, ChartPoint at) => drawing.Plate(Box.Around(at, 10, 10), 0, Look.Filled(Paint.Ink));
 
-    private static void Key(SvgDrawing drawing, PlotFrame frame, PictureSize size)
+    private static void Key(IDrawing drawing, PlotFrame frame, PictureSize size)
     {
         var each = size is PictureSize.Phone ? (Rows: 4, Column: 0.0) : (Rows: 2, Column: 380.0);
         (Action<ChartPoint> Sign, string Text)[] signs =

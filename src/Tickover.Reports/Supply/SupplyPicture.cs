@@ -13,10 +13,15 @@ public static class SupplyPicture
         ArgumentNullException.ThrowIfNull(view);
         var drawing = new SvgDrawing(view.IdPrefix);
         var frame = new SupplyFrame(view);
-        new SupplyRun(drawing, view, frame).Draw();
-        new SupplyPressures(drawing, view, frame).Draw();
+        Draw(drawing, view, frame);
         Taps(drawing, view, frame);
         return drawing.ToSvg(new SvgFrame { Width = frame.Width, Height = frame.Bottom, ClassName = "supply-picture", Role = "group", Label = SupplySentence.Of(view) });
+    }
+
+    internal static void Draw(IDrawing drawing, SupplyView view, SupplyFrame frame)
+    {
+        new SupplyRun(drawing, view, frame).Draw();
+        new SupplyPressures(drawing, view, frame).Draw();
     }
 
     // Whole columns may be tapped; keyboard and screen reader take the list of parts, which leads to the same places.

@@ -6,7 +6,7 @@ using Tickover.Workshop.Supply;
 namespace Tickover.Reports.Supply;
 
 /// <summary>The pressure along the line, column for column beneath it, and what boils.</summary>
-internal sealed class SupplyPressures(SvgDrawing drawing, SupplyView view, SupplyFrame frame)
+internal sealed class SupplyPressures(IDrawing drawing, SupplyView view, SupplyFrame frame)
 {
     private readonly PressureUnit _unit = view.Analysis.Supply.Unit;
     private readonly double _air = view.Case.Point.Duty.AirPascals;

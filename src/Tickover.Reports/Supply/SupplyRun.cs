@@ -5,7 +5,7 @@ using Tickover.Reports.Charts;
 namespace Tickover.Reports.Supply;
 
 /// <summary>The line as it runs: tank, pipes at their heights, pump, filter, regulator, float chambers.</summary>
-internal sealed class SupplyRun(SvgDrawing drawing, SupplyView view, SupplyFrame frame)
+internal sealed class SupplyRun(IDrawing drawing, SupplyView view, SupplyFrame frame)
 {
     private const double PipeEdge = 8;
     private const double PipeFuel = 4.5;

@@ -9,7 +9,7 @@ internal static class WallLegend
     private const int Steps = 24;
     private const double BarHeight = 12;
 
-    internal static void Draw(SvgDrawing drawing, WallView view, WallFrame frame)
+    internal static void Draw(IDrawing drawing, WallView view, WallFrame frame)
     {
         var (box, thickness) = (frame.Legend, view.Survey.ThicknessMillimetres);
         if (frame.IsTurned)
@@ -30,7 +30,7 @@ internal static class WallLegend
         Signs(drawing, frame.IsPhone ? new ChartPoint(box.Left, box.Top + 46) : new ChartPoint(box.Left + half + 24, box.Top - 6), frame.IsPhone, words with { Anchor = Anchor.Start });
     }
 
-    private static void Signs(SvgDrawing drawing, ChartPoint at, bool isPhone, Lettering words)
+    private static void Signs(IDrawing drawing, ChartPoint at, bool isPhone, Lettering words)
     {
         var (row, column) = (24.0, isPhone ? 152.0 : 180.0);
         void Said(int i, Action<Box> sign, string text)

@@ -10,7 +10,7 @@ internal static class WallMapMarks
         cell.Reading.Kind is CellReadingKind.Depth or CellReadingKind.Deeper or CellReadingKind.Hole
         && cell.Reading.DepthMillimetres >= (1 - survey.Limits.LeastLeft) * survey.ThicknessMillimetres;
 
-    internal static void Pads(SvgDrawing drawing, WallView view, WallFrame frame, Polyline outline)
+    internal static void Pads(IDrawing drawing, WallView view, WallFrame frame, Polyline outline)
     {
         using (drawing.ClippedTo([outline]))
         {
@@ -23,7 +23,7 @@ internal static class WallMapMarks
         }
     }
 
-    internal static void Names(SvgDrawing drawing, WallView view, WallFrame frame)
+    internal static void Names(IDrawing drawing, WallView view, WallFrame frame)
     {
         var lettering = new Lettering { Paint = Paint.Ink2 };
         foreach (var column in view.Survey.Cells.GroupBy(c => c.Box.Left))
@@ -37,7 +37,7 @@ internal static class WallMapMarks
         }
     }
 
-    internal static void Rings(SvgDrawing drawing, WallView view, WallFrame frame)
+    internal static void Rings(IDrawing drawing, WallView view, WallFrame frame)
     {
         if (view.Survey.Deepest is { } deepest)
         {
@@ -55,7 +55,7 @@ internal static class WallMapMarks
     }
 
     // Along the edge of the map that the row or column runs to.
-    private static void Name(SvgDrawing drawing, WallFrame frame, WallCell cell, (string Text, bool IsColumn) name, Lettering lettering)
+    private static void Name(IDrawing drawing, WallFrame frame, WallCell cell, (string Text, bool IsColumn) name, Lettering lettering)
     {
         const double beside = 8, under = 5;
         var at = frame.At(cell.Box).Centre;

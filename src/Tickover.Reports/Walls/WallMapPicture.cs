@@ -17,6 +17,19 @@ public static class WallMapPicture
     {
         ArgumentNullException.ThrowIfNull(view);
         var (drawing, frame) = (new SvgDrawing(view.IdPrefix), new WallFrame(view));
+        Draw(drawing, view, frame);
+        return drawing.ToSvg(new SvgFrame
+        {
+            Width = frame.Width,
+            Height = frame.Height,
+            ClassName = "wall-picture",
+            Label = WallSentence.Of(view.Analysis),
+            Role = view.Address is null ? "img" : "group",
+        });
+    }
+
+    internal static void Draw(IDrawing drawing, WallView view, WallFrame frame)
+    {
         var outline = new Polyline([.. view.Survey.Outline.Corners.Select(frame.At)], Closed: true);
         foreach (var cell in view.Survey.Cells)
         {
@@ -28,20 +41,12 @@ public static class WallMapPicture
         WallMapMarks.Names(drawing, view, frame);
         WallMapMarks.Rings(drawing, view, frame);
         WallLegend.Draw(drawing, view, frame);
-        return drawing.ToSvg(new SvgFrame
-        {
-            Width = frame.Width,
-            Height = frame.Height,
-            ClassName = "wall-picture",
-            Label = WallSentence.Of(view.Analysis),
-            Role = view.Address is null ? "img" : "group",
-        });
     }
 
     /// <summary>Colour of a depth.</summary>
     internal static double Part(WallSurvey survey, double depth) => Math.Clamp(depth / survey.ThicknessMillimetres, 0, 1);
 
-    private static void Cell(SvgDrawing drawing, WallView view, WallFrame frame, (WallCell Cell, Polyline Outline) of)
+    private static void Cell(IDrawing drawing, WallView view, WallFrame frame, (WallCell Cell, Polyline Outline) of)
     {
         var cell = of.Cell;
         var said = cell.Reading.Kind is CellReadingKind.NotRead ? "not read" : $"{WallFigures.Cell(cell.Reading)} mm";
@@ -57,7 +62,7 @@ public static class WallMapPicture
         }
     }
 
-    private static void Ground(SvgDrawing drawing, WallSurvey survey, WallCell cell, Box box)
+    private static void Ground(IDrawing drawing, WallSurvey survey, WallCell cell, Box box)
     {
         if (cell.Reading.Kind is CellReadingKind.NotRead)
         {
@@ -77,7 +82,7 @@ public static class WallMapPicture
         }
     }
 
-    private static void Figure(SvgDrawing drawing, WallSurvey survey, WallCell cell, Box box)
+    private static void Figure(IDrawing drawing, WallSurvey survey, WallCell cell, Box box)
     {
         var dark = cell.Reading.Kind is CellReadingKind.Hole || Part(survey, cell.Reading.DepthMillimetres) < LightFrom;
         var lettering = new Lettering { Bold = true, Paint = dark ? Paint.White : Paint.Black };

@@ -11,7 +11,7 @@ internal static class KeptSheets
 
     public const string TernSupply = "tern.supply.json";
     public const string Gauge = "tern.gauge.json";
-    public const string Leak = "tern.leak.json";
+    public const string Leak = "gannet.leak.json";
     public const string Wall = "tern.wall.json";
 
     /// <summary>The files it can use.</summary>
@@ -55,7 +55,7 @@ internal static class KeptSheets
         }
     }
 
-    // The samples are of one car; what another has alike is kept under its own name. The Marram has one tank only.
+    // The samples are of two cars; what another has alike is kept under its own name. The Marram has one tank only.
     private static Worksheet? Read(DemonstrationDocuments documents, string file, string car)
     {
         if (documents.Sheets.GetValueOrDefault(file) is not { } text)
@@ -63,7 +63,7 @@ internal static class KeptSheets
             return null;
         }
 
-        var document = text.Replace(Tern, car, StringComparison.Ordinal).Replace("left tank, underside", "tank, underside", StringComparison.Ordinal);
+        var document = text.Replace(Tern, car, StringComparison.Ordinal).Replace("left tank, underside", "tank, underside", StringComparison.Ordinal).Replace("Samphire Gannet 1500", car, StringComparison.Ordinal);
         using var json = JsonDocument.Parse(document);
         return new Worksheet { Form = json.RootElement.GetProperty("format").GetString()!, Name = json.RootElement.GetProperty("name").GetString()!, Document = document };
     }

@@ -6,6 +6,8 @@ namespace Tickover.Workshop.Gauges;
 /// <summary>What two tanks and their gauge do on a road, why the gauge lies, and what helps.</summary>
 public sealed record GaugeAnalysis
 {
+    private const double LitresPerCubicMetre = 1000;
+
     /// <summary>What was worked out.</summary>
     public required GaugeStory Story { get; init; }
 
@@ -29,4 +31,13 @@ public sealed record GaugeAnalysis
 
     /// <summary>Whether the model was used within its range.</summary>
     public required Validity Validity { get; init; }
+
+    /// <summary>Truth, needle and estimate side by side, at each moment.</summary>
+    /// <returns>The moments in their order.</returns>
+    public IReadOnlyList<GaugeMoment> Moments() =>
+    [
+        .. Course.Select((m, k) => new GaugeMoment(
+            m.Seconds, (m.LeftCubicMetres + m.RightCubicMetres) * LitresPerCubicMetre, NeedleLitres[k],
+            Estimates[k].CubicMetres * LitresPerCubicMetre, Estimates[k].LowCubicMetres * LitresPerCubicMetre, Estimates[k].HighCubicMetres * LitresPerCubicMetre)),
+    ];
 }

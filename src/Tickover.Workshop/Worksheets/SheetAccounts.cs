@@ -57,8 +57,10 @@ public static class SheetAccounts
         }
 
         var advice = GaugeAnalyst.Of(story).Advice;
-        return new SheetAccount(advice[0].Heading.TrimEnd('.'), [advice[0].Words, .. advice.Skip(1).Select(a => $"{a.Heading} {a.Words}")], IsNo: false);
+        return new SheetAccount(advice[0].Heading.TrimEnd('.'), [advice[0].Words, .. advice.Skip(1).Select(a => $"{Sentence(a.Heading)} {a.Words}")], IsNo: false);
     }
+
+    private static string Sentence(string heading) => heading.EndsWith('?') || heading.EndsWith('.') ? heading : $"{heading}.";
 
     private static SheetAccount? Supply(string document)
     {

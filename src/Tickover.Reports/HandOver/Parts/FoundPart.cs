@@ -1,6 +1,5 @@
 using Tickover.Reports.Paper;
 using Tickover.Workshop.Visits;
-using Tickover.Workshop.Worksheets;
 
 namespace Tickover.Reports.HandOver.Parts;
 
@@ -25,7 +24,7 @@ internal static class FoundPart
             yield return t.Note("Unsafe: can hurt someone now. Soon: will fail before long. Watch: to be looked at again.");
         }
 
-        foreach (var block in Sheets(t))
+        foreach (var block in SheetPart.Of(t))
         {
             yield return block;
         }
@@ -36,19 +35,6 @@ internal static class FoundPart
         {
             yield return new Heading(3, t.Say("Photographs of what we found"));
             yield return new Photos([.. shown.OrderBy(p => findings.IndexOf(numbers[p.Finding!.Value])).Select(p => Pictures.Of(t, p, numbers[p.Finding!.Value]))]);
-        }
-    }
-
-    // What was measured for a computation of its own on this visit, and what it came to.
-    private static IEnumerable<Block> Sheets(Telling t)
-    {
-        var told = t.Record.Worksheets.Where(s => s.Visit == t.Visit.Id && t.Record.SheetOf(s.Form, s.Name) == s).Select(s => (Sheet: s, Account: SheetAccounts.Of(s))).Where(s => s.Account is not null).ToList();
-        if (told.Count > 0)
-        {
-            yield return new Heading(3, t.Say("Measured and worked out"));
-            yield return t.TableOr(
-                "", "Measured and worked out", [new Column("What was measured"), new Column("What it comes to")],
-                [.. told.Select(s => (IReadOnlyList<Prose>)[Prose.Bold(PaperText.Capital(s.Sheet.Name)).Then($", {t.ShortDay(s.Sheet.On)}"), Prose.Bold($"{s.Account!.Heading}. ").Then(string.Join(' ', s.Account.Sentences))])]);
         }
     }
 

@@ -1,0 +1,96 @@
+using Tickover.Reports.Gauges;
+using Tickover.Reports.Leaks;
+using Tickover.Reports.Mixture;
+using Tickover.Reports.Paper;
+using Tickover.Reports.Supply;
+using Tickover.Reports.Walls;
+using Tickover.Workshop.Gauges;
+using Tickover.Workshop.Leaks;
+using Tickover.Workshop.Supply;
+using Tickover.Workshop.Visits;
+using Tickover.Workshop.Walls;
+using Tickover.Workshop.Worksheets;
+
+namespace Tickover.Reports.HandOver.Parts;
+
+/// <summary>A part of 2: what was measured for a computation of its own on this visit, what it came to, and its picture.</summary>
+internal static class SheetPart
+{
+    internal static IEnumerable<Block> Of(Telling t)
+    {
+        var told = t.Record.Worksheets.Where(s => s.Visit == t.Visit.Id && t.Record.SheetOf(s.Form, s.Name) == s).Select(s => (Sheet: s, Account: SheetAccounts.Of(s))).Where(s => s.Account is not null).ToList();
+        if (told.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading(3, t.Say("Measured and worked out"));
+        yield return t.TableOr(
+            "", "Measured and worked out", [new Column("What was measured"), new Column("What it comes to")],
+            [.. told.Select(s => (IReadOnlyList<Prose>)[Prose.Bold(PaperText.Capital(s.Sheet.Name)).Then($", {t.ShortDay(s.Sheet.On)}"), Prose.Bold($"{s.Account!.Heading}. ").Then(string.Join(' ', s.Account.Sentences))])]);
+        foreach (var (sheet, _) in told)
+        {
+            if (Picture(sheet) is { } picture)
+            {
+                yield return new Together([new Paragraph(Prose.Bold(PaperText.Capital(sheet.Name))), picture]);
+            }
+        }
+    }
+
+    private static Figure? Picture(Worksheet sheet) => sheet.Form switch
+    {
+        WallDocument.Format => Wall(sheet.Document),
+        LeakDocument.Format => Leak(sheet.Document),
+        GaugeDocument.Format => Gauge(sheet.Document),
+        SupplyDocument.Format => Supply(sheet.Document),
+        _ => null,
+    };
+
+    private static Figure? Wall(string document)
+    {
+        if (WallDocument.Read(document).Survey is not { } survey)
+        {
+            return null;
+        }
+
+        var view = new WallView { Analysis = WallAnalyst.Of(survey), IdPrefix = "wall" };
+        var frame = new WallFrame(view);
+        return new Figure(d => WallMapPicture.Draw(d, view, frame), frame.Width, frame.Height, WallSentence.Of(view.Analysis));
+    }
+
+    private static Figure? Leak(string document)
+    {
+        if (LeakDocument.Read(document).Sheet is not { } sheet)
+        {
+            return null;
+        }
+
+        var analysis = LeakAnalyst.Of(sheet);
+        var frame = LeakPicture.Frame(analysis, PictureSize.Full);
+        return new Figure(d => LeakPicture.Draw(d, analysis, PictureSize.Full, frame), frame.Width, LeakPicture.Height(frame, PictureSize.Full), LeakPicture.Sentence(analysis));
+    }
+
+    private static Figure? Gauge(string document)
+    {
+        if (GaugeDocument.Read(document).Story is not { } story)
+        {
+            return null;
+        }
+
+        var analysis = GaugeAnalyst.Of(story);
+        var (moments, frame) = (analysis.Moments(), GaugeStripPicture.Frame(analysis.Moments()));
+        return new Figure(d => GaugeStripPicture.Draw(d, moments, frame), frame.Width, GaugeStripPicture.Height(frame), analysis.Advice[0].Heading);
+    }
+
+    private static Figure? Supply(string document)
+    {
+        if (SupplyDocument.Read(document).Supply is not { } supply)
+        {
+            return null;
+        }
+
+        var view = new SupplyView { Analysis = SupplyAnalyst.Of(supply), IdPrefix = "supply" };
+        var frame = new SupplyFrame(view);
+        return new Figure(d => SupplyPicture.Draw(d, view, frame), frame.Width, frame.Bottom, SupplySentence.Of(view));
+    }
+}
