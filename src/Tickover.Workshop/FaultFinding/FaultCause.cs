@@ -1,0 +1,34 @@
+using Tickover.Workshop.Visits;
+
+namespace Tickover.Workshop.FaultFinding;
+
+/// <summary>One physical cause of trouble; the same one wherever it is named.</summary>
+public sealed record FaultCause
+{
+    /// <summary>Its key, such as <c>vent-blocked</c>.</summary>
+    public required string Key { get; init; }
+
+    /// <summary>What it is, in the trade's words.</summary>
+    public required string Words { get; init; }
+
+    /// <summary>Where to look.</summary>
+    public required string Where { get; init; }
+
+    /// <summary>What to do about it.</summary>
+    public required string ToDo { get; init; }
+
+    /// <summary>Stage of the job it belongs to.</summary>
+    public required Stage Stage { get; init; }
+
+    /// <summary>What of the car it concerns.</summary>
+    public required FaultKind Kind { get; init; }
+
+    /// <summary>Key of the part on the section drawing; empty where the drawing does not show it.</summary>
+    public string Part { get; init; } = string.Empty;
+
+    /// <summary>Chance that a car which comes in has it, before anything is known, 0 to 1.</summary>
+    public required double Prior { get; init; }
+
+    /// <summary>The chance after closed cases; <see cref="Prior"/> where none were counted.</summary>
+    public required double Learned { get; init; }
+}
