@@ -29,6 +29,15 @@ public sealed record FaultCause
     /// <summary>Chance that a car which comes in has it, before anything is known, 0 to 1.</summary>
     public required double Prior { get; init; }
 
+    /// <summary>Where the chance comes from.</summary>
+    public required string Origin { get; init; }
+
+    /// <summary>How far it may be trusted: low, middling or high.</summary>
+    public required string Confidence { get; init; }
+
+    /// <summary>Closed cases counted: in how many it was found, of how many; (0, 0) where none were.</summary>
+    public (int Found, int Of) Closed { get; init; }
+
     /// <summary>The chance after closed cases; <see cref="Prior"/> where none were counted.</summary>
     public required double Learned { get; init; }
 }

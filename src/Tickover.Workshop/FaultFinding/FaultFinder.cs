@@ -38,25 +38,35 @@ public static class FaultFinder
         [
             .. network.Causes.Select((c, i) => new FaultRank(c, belief.Of(i), start.Of(i))).OrderByDescending(r => r.Probability).ThenBy(r => r.Cause.Key, StringComparer.Ordinal),
         ];
-        var found = ranking.Length > 0 && ranking[0].Probability >= Stands;
-        var next = found ? null : new NextTest(knowledge, given, network, belief).Choose();
+        var stand = ranking.TakeWhile(r => r.Probability >= Stands).ToList();
+        FaultSymptom[] unexplained = [.. network.Stated.Where(s => !stand.Exists(r => s.Causes.ContainsKey(r.Cause.Key)))];
+        var next = unexplained.Length == 0 ? null : new NextTest(knowledge, given, network, belief).Choose();
         return new FaultOutlook
         {
-            Standing = found ? FaultStanding.Found : next is null ? FaultStanding.Exhausted : FaultStanding.Open,
+            Standing = unexplained.Length == 0 ? FaultStanding.Found : next is null ? FaultStanding.Exhausted : FaultStanding.Open,
             Ranking = ranking,
             Other = belief.None,
             Several = belief.SeveralAtOnce(),
             OpenBits = belief.EntropyBits,
             Next = next,
-            Contradictions = [.. Twice(knowledge, given), .. odd],
+            Contradictions = [.. Twice(knowledge, given), .. AllRuledOut(network), .. odd],
+            Unexplained = unexplained,
         };
     }
 
     private static Belief Start(CaseNetwork network, FaultCase given)
     {
-        var said = given.Symptoms.ToHashSet(StringComparer.Ordinal);
-        return network.Symptoms.Aggregate(network.Before(), (belief, symptom) =>
-            belief.After(network.Model(symptom), NoisyOr.Present, said.Contains(symptom.Key) ? default : new Telling(WrongInRecord, 0)).Belief);
+        var belief = network.Stated.Aggregate(network.Before(), (b, symptom) => b.After(network.Model(symptom), NoisyOr.Present, default).Belief);
+        belief = network.Recorded.Aggregate(belief, (b, symptom) => b.After(network.Model(symptom), NoisyOr.Present, new Telling(WrongInRecord, 0)).Belief);
+        foreach (var evidence in given.Record)
+        {
+            if (network.Model(evidence) is { } model)
+            {
+                belief = belief.After(model, evidence.Against ? 1 - NoisyOr.Present : NoisyOr.Present, default).Belief;
+            }
+        }
+
+        return belief;
     }
 
     private static (Belief Belief, IReadOnlyList<string> Odd) Answered(FaultKnowledge knowledge, FaultCase given, CaseNetwork network, Belief start)
@@ -64,7 +74,7 @@ public static class FaultFinder
         var (belief, odd) = (start, new List<string>());
         foreach (var answer in given.Answers.Where(a => a.Certainty != FaultCertainty.Unsure))
         {
-            if (knowledge.Test(answer.Test) is not { } test || Number(test, answer.Answer) is not (>= 0 and var number))
+            if (knowledge.Test(answer.Test) is not { } test || test.Number(answer.Answer) is not { } number)
             {
                 continue;
             }
@@ -72,7 +82,7 @@ public static class FaultFinder
             var after = belief.After(network.Model(test), number, new Telling(answer.Certainty == FaultCertainty.Sure ? WrongWhenSure : WrongWhenLeaning, 0));
             if (after.Chance < Surprising)
             {
-                odd.Add(string.Create(CultureInfo.InvariantCulture, $"\"{test.Question}\" — \"{test.Answers[number].Words}\" goes against what was said before: by that it had a chance of {after.Chance * 100:0.#} %. Look again at both."));
+                odd.Add(string.Create(CultureInfo.InvariantCulture, $"\"{test.Question}\" – \"{test.Answers[number].Words}\" goes against what was said before: by that it had a chance of {after.Chance * 100:0.#} %. Look again at both."));
             }
 
             belief = after.Belief;
@@ -84,18 +94,9 @@ public static class FaultFinder
     private static IEnumerable<string> Twice(FaultKnowledge knowledge, FaultCase given) =>
         given.Answers.Where(a => a.Certainty == FaultCertainty.Sure).GroupBy(a => a.Test, StringComparer.Ordinal)
             .Where(g => g.Select(a => a.Answer).Distinct(StringComparer.Ordinal).Count() > 1)
-            .Select(g => $"\"{knowledge.Test(g.Key)?.Question ?? g.Key}\" was answered in two ways: {string.Join(", ", g.Select(a => a.Answer).Distinct(StringComparer.Ordinal))}.");
+            .Select(g => $"\"{knowledge.Test(g.Key)?.Question ?? g.Key}\" was answered in two ways: {string.Join(", ", g.Select(a => a.Answer).Distinct(StringComparer.Ordinal))}. Look again, and keep one.");
 
-    private static int Number(FaultTest test, string answer)
-    {
-        for (var i = 0; i < test.Answers.Count; i++)
-        {
-            if (string.Equals(test.Answers[i].Key, answer, StringComparison.Ordinal))
-            {
-                return i;
-            }
-        }
-
-        return -1;
-    }
+    private static IEnumerable<string> AllRuledOut(CaseNetwork network) =>
+        network.Stated.Where(s => s.Causes.Keys.All(network.IsRuledOut))
+            .Select(s => $"Every cause known for \"{s.Words}\" has been ruled out. Either one was ruled out too soon, or it is something this table does not hold.");
 }

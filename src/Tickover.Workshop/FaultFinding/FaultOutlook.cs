@@ -23,4 +23,10 @@ public sealed record FaultOutlook
 
     /// <summary>What does not go together, in words; empty where all does.</summary>
     public required IReadOnlyList<string> Contradictions { get; init; }
+
+    /// <summary>Symptoms told that no cause that stands explains.</summary>
+    public required IReadOnlyList<FaultSymptom> Unexplained { get; init; }
+
+    /// <summary>Causes that stand.</summary>
+    public IEnumerable<FaultRank> Found => Ranking.TakeWhile(r => r.Probability >= FaultFinder.Stands);
 }

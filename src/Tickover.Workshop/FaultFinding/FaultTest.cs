@@ -21,9 +21,34 @@ public sealed record FaultTest
     /// <summary>Whether it looks for one sign that any of its causes shows whatever the others do.</summary>
     public bool IsSign { get; init; }
 
+    /// <summary>Keys of tests that look at the same thing again: not asked once this one was answered.</summary>
+    public IReadOnlyList<string> Covers { get; init; } = [];
+
     /// <summary>The answers, at least two.</summary>
     public required IReadOnlyList<FaultAnswer> Answers { get; init; }
 
+    /// <summary>Where the row comes from.</summary>
+    public required string Origin { get; init; }
+
+    /// <summary>How far it may be trusted: low, middling or high.</summary>
+    public required string Confidence { get; init; }
+
     /// <summary>Keys of the causes it speaks of.</summary>
     public IEnumerable<string> Causes => Answers.SelectMany(a => a.Likelihood.Keys).Distinct(StringComparer.Ordinal);
+
+    /// <summary>The place of an answer among the answers.</summary>
+    /// <param name="key">Its key.</param>
+    /// <returns>From 0; null where there is no such answer.</returns>
+    public int? Number(string key)
+    {
+        for (var i = 0; i < Answers.Count; i++)
+        {
+            if (string.Equals(Answers[i].Key, key, StringComparison.Ordinal))
+            {
+                return i;
+            }
+        }
+
+        return null;
+    }
 }

@@ -34,6 +34,17 @@ public static class SymptomSearch
         return (null, [.. closest]);
     }
 
+    /// <summary>What to say to a symptom that is not known.</summary>
+    /// <param name="closest">The closest ones.</param>
+    /// <returns>A sentence.</returns>
+    public static string Offer(IReadOnlyList<FaultSymptom> closest)
+    {
+        ArgumentNullException.ThrowIfNull(closest);
+        return closest.Count == 0
+            ? "Nothing comes near it. 'tickover fault --list symptoms' prints them all."
+            : $"Closest: {string.Join("; ", closest.Select(s => $"{s.Key} ({s.Words})"))}.";
+    }
+
     private static IEnumerable<string> Names(FaultSymptom symptom) => [symptom.Key, symptom.Words, .. symptom.Also];
 
     private static double Score(FaultSymptom symptom, HashSet<string> words)

@@ -19,7 +19,7 @@ internal static class ClosedCases
                 continue;
             }
 
-            causes[key] = cause with { Learned = BetaCount.Mean(cause.Prior, FaultForm.PriorWorth, found, of) };
+            causes[key] = cause with { Learned = BetaCount.Mean(cause.Prior, FaultForm.PriorWorth, found, of), Closed = (found, of) };
         }
     }
 }

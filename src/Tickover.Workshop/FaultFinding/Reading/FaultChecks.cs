@@ -18,6 +18,11 @@ internal static class FaultChecks
         {
             Known(knowledge, test.Answers.SelectMany(a => a.Likelihood.Keys).Distinct(StringComparer.Ordinal), $"tests.{test.Key}", faults);
             Sums(test, faults);
+            foreach (var other in test.Covers.Where(c => knowledge.Test(c) is null))
+            {
+                faults.Add($"tests.{test.Key}.covers", $"There is no test \"{other}\"", "the key of a test", Spelling.Nearest(other, knowledge.Tests.Select(t => t.Key)) is { } near ? $"Did you mean \"{near}\"?" : "Mend the key.");
+            }
+
             if (test.Caution.Length > 0 && CautionCatalogue.All.All(c => !string.Equals(c.Key, test.Caution, StringComparison.Ordinal)))
             {
                 faults.Add($"tests.{test.Key}.caution", $"There is no caution \"{test.Caution}\"", "a key of docs/cautions.md", "Mend the key.");

@@ -37,6 +37,20 @@ internal static class FaultFields
         return reader[member] is { Kind: SourceKind.Text } text ? text.Text.Trim() : string.Empty;
     }
 
+    public static string Trust(ObjectReader reader)
+    {
+        var text = Needed(reader, "confidence");
+        if (text.Length > 0 && text is not ("low" or "middling" or "high"))
+        {
+            reader.Faults.Add(reader.At("confidence"), $"\"{text}\" is no confidence", "low, middling or high", "Write one of these words.");
+        }
+
+        return text;
+    }
+
+    public static IReadOnlyList<string> Keys(ObjectReader reader, string member) =>
+        [.. (reader.List(member, "[\"…\"]") ?? []).Where(n => n.Kind == SourceKind.Text).Select(n => n.Text.Trim())];
+
     public static double Number(ObjectReader reader, string member, double least, double most, double usual) =>
         reader[member] is { } node ? Number(reader.Faults, reader.At(member), node, (least, most)) ?? usual : usual;
 

@@ -21,11 +21,11 @@ internal static class FaultForm
 
     public static IReadOnlyList<string> Root { get; } = ["format", "name", "version", "note", "causes", "symptoms", "tests", "closed"];
 
-    public static IReadOnlyList<string> Cause { get; } = ["key", "words", "where", "toDo", "stage", "kind", "part", "prior", "note"];
+    public static IReadOnlyList<string> Cause { get; } = ["key", "words", "where", "toDo", "stage", "kind", "part", "prior", "origin", "confidence", "note"];
 
     public static IReadOnlyList<string> Symptom { get; } = ["key", "row", "group", "words", "also", "leak", "origin", "confidence", "like", "causes", "note"];
 
-    public static IReadOnlyList<string> Test { get; } = ["key", "row", "question", "minutes", "partsOff", "caution", "sign", "answers", "note"];
+    public static IReadOnlyList<string> Test { get; } = ["key", "row", "question", "minutes", "partsOff", "caution", "sign", "covers", "answers", "origin", "confidence", "note"];
 
     public static IReadOnlyList<string> Answer { get; } = ["key", "words", "otherwise", "likelihood", "note"];
 

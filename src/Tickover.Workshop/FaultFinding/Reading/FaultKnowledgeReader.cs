@@ -67,6 +67,8 @@ internal static class FaultKnowledgeReader
             Part = reader["part"] is null ? string.Empty : FaultFields.Needed(reader, "part"),
             Prior = prior,
             Learned = prior,
+            Origin = FaultFields.Needed(reader, "origin"),
+            Confidence = FaultFields.Trust(reader),
         };
     }
 

@@ -20,7 +20,7 @@ internal static class SymptomReader
         Leak = FaultFields.Number(reader, "leak", 1e-6, 0.9, FaultForm.UsualLeak),
         Causes = reader["like"] is null ? FaultFields.Chances(reader, "causes") : new Dictionary<string, double>(StringComparer.Ordinal),
         Origin = FaultFields.Needed(reader, "origin"),
-        Confidence = FaultFields.Needed(reader, "confidence"),
+        Confidence = FaultFields.Trust(reader),
     };
 
     private static IReadOnlyDictionary<string, double> Followed(

@@ -22,7 +22,10 @@ internal static class TestReader
             PartsOff = (int)FaultFields.Number(reader, "partsOff", 0, 2, 0),
             Caution = reader["caution"] is null ? string.Empty : FaultFields.Needed(reader, "caution"),
             IsSign = reader["sign"] is { Kind: SourceKind.Literal, Text: "true" },
+            Covers = FaultFields.Keys(reader, "covers"),
             Answers = answers,
+            Origin = FaultFields.Needed(reader, "origin"),
+            Confidence = FaultFields.Trust(reader),
         };
     }
 

@@ -2,32 +2,49 @@ using Tickover.Physics.Inference;
 
 namespace Tickover.Workshop.FaultFinding.Working;
 
-/// <summary>The causes one case may have, and symptoms and tests in terms of them.</summary>
+/// <summary>The causes one case may have, and symptoms, tests and the record in terms of them.</summary>
 internal sealed class CaseNetwork
 {
     private const int MostForThree = 12;     // above this two at once are weighed: sets grow with the cube
+    private const double Unmeant = 0.1;      // how often the record shows a thing though it is no trouble, or misses it
+    private const double Shown = 0.75;
 
     private readonly Dictionary<string, int> _numbers;
+    private readonly HashSet<string> _ruledOut;
 
     public CaseNetwork(FaultKnowledge knowledge, FaultCase given)
     {
-        var symptoms = given.Symptoms.Concat(given.Record.Select(r => r.Symptom)).Distinct(StringComparer.Ordinal).Select(knowledge.Symptom).OfType<FaultSymptom>().ToList();
-        Symptoms = symptoms;
+        Stated = [.. given.Symptoms.Distinct(StringComparer.Ordinal).Select(knowledge.Symptom).OfType<FaultSymptom>()];
+        Recorded = [.. given.Record.Select(r => r.Symptom).Distinct(StringComparer.Ordinal).Except(given.Symptoms, StringComparer.Ordinal).Select(knowledge.Symptom).OfType<FaultSymptom>()];
+        _ruledOut = given.RuledOut.ToHashSet(StringComparer.Ordinal);
         Causes =
         [
-            .. symptoms.SelectMany(s => s.Causes.Keys).Distinct(StringComparer.Ordinal)
-                .Except(given.RuledOut, StringComparer.Ordinal).Take(Belief.MostCauses).Select(c => knowledge.Causes[c]),
+            .. Symptoms.SelectMany(s => s.Causes.Keys).Distinct(StringComparer.Ordinal)
+                .Where(c => !IsRuledOut(c)).Take(Belief.MostCauses).Select(c => knowledge.Causes[c]),
         ];
         _numbers = Causes.Select((c, i) => (c.Key, i)).ToDictionary(c => c.Key, c => c.i, StringComparer.Ordinal);
     }
 
-    public IReadOnlyList<FaultSymptom> Symptoms { get; }
+    /// <summary>What was told.</summary>
+    public IReadOnlyList<FaultSymptom> Stated { get; }
+
+    /// <summary>What only the record shows.</summary>
+    public IReadOnlyList<FaultSymptom> Recorded { get; }
+
+    public IReadOnlyList<FaultSymptom> Symptoms => [.. Stated, .. Recorded];
 
     public IReadOnlyList<FaultCause> Causes { get; }
+
+    public bool IsRuledOut(string cause) => _ruledOut.Contains(cause);
 
     public Belief Before() => Belief.Before([.. Causes.Select(c => c.Learned)], Causes.Count <= MostForThree ? 3 : 2);
 
     public OutcomeModel Model(FaultSymptom symptom) => new NoisyOr(symptom.Leak, [.. Causes.Select(c => symptom.Causes.GetValueOrDefault(c.Key))]);
+
+    /// <summary>What the record says of a cause; null where the case cannot have it.</summary>
+    public OutcomeModel? Model(FaultEvidence evidence) => _numbers.TryGetValue(evidence.Cause, out var number)
+        ? new NoisyOr(Unmeant, [.. Causes.Select((_, i) => i == number ? Shown : 0)])
+        : null;
 
     public OutcomeModel Model(FaultTest test)
     {
