@@ -26,7 +26,7 @@ return args switch
     ["readlog", var megabytes] => LogSpeed.Run(int.Parse(megabytes, System.Globalization.CultureInfo.InvariantCulture)),
     ["study", .. var words] => StudyCommand.Run(words),
     ["balance-study", .. var words] => BalanceStudy.Run(words),
-    ["fault"] => FaultStudy.Time(),
+    ["fault"] => FaultTime.Run(),
     ["fault-study", .. var words] => FaultStudy.Run(words),
     ["balance-plan"] => PlanTime.Run(),
     ["tank"] => TankTime.Run(),

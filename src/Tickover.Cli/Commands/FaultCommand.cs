@@ -27,7 +27,7 @@ internal sealed class FaultCommand : ExampledCommand
             "tickover fault --symptom \"flat spot only on a stab\"",
             "tickover fault --symptom dies-after-miles --ruled-out coil-hot --answer look-vent-blocked=no",
             "tickover fault --case samples/tern.fault.json --json",
-            "printf 'one-weak\\nyes\\n' | tickover fault --symptom flat-spot-stab --ask",
+            "tickover fault --symptom flat-spot-stab --ask",
             "tickover fault --list symptoms")
     {
         _terminal = terminal;
