@@ -44,6 +44,11 @@ internal sealed class FaultCommand : ExampledCommand
 
     private async Task<int> RunAsync(ParseResult parsed, CancellationToken cancellation)
     {
+        if (parsed.GetValue(_ask) && _input.TakesStandardInput(parsed))
+        {
+            return await RefuseAsync("With --ask the standard input is where answers come from. Name the file of the case.");
+        }
+
         var knowledge = _input.Knowledge(parsed);
         if (!knowledge.Good)
         {
@@ -62,14 +67,8 @@ internal sealed class FaultCommand : ExampledCommand
             return await RefuseAsync(given.Complaint);
         }
 
-        if (!parsed.GetValue(_ask))
-        {
-            return Give(parsed, knowledge.Value, given.Value, text, cancellation);
-        }
-
-        return _input.TakesStandardInput(parsed)
-            ? await RefuseAsync("With --ask the standard input is where answers come from. Name the file of the case.")
-            : Give(parsed, knowledge.Value, await AskAsync(knowledge.Value, given.Value, text, cancellation), text, cancellation);
+        var told = parsed.GetValue(_ask) ? await AskAsync(knowledge.Value, given.Value, text, cancellation) : given.Value;
+        return Give(parsed, knowledge.Value, told, text, cancellation);
     }
 
     private int Give(ParseResult parsed, FaultKnowledge knowledge, FaultCase given, FaultText text, CancellationToken cancellation)

@@ -14,6 +14,9 @@ public sealed record FaultCause
     /// <summary>Where to look.</summary>
     public required string Where { get; init; }
 
+    /// <summary>The place on the drawing of the car; null where the drawing does not show it.</summary>
+    public FaultSpot? Spot { get; init; }
+
     /// <summary>What to do about it.</summary>
     public required string ToDo { get; init; }
 

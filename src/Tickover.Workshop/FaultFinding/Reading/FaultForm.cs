@@ -21,7 +21,7 @@ internal static class FaultForm
 
     public static IReadOnlyList<string> Root { get; } = ["format", "name", "version", "note", "causes", "symptoms", "tests", "closed"];
 
-    public static IReadOnlyList<string> Cause { get; } = ["key", "words", "where", "toDo", "stage", "kind", "part", "prior", "origin", "confidence", "note"];
+    public static IReadOnlyList<string> Cause { get; } = ["key", "words", "where", "spot", "toDo", "stage", "kind", "part", "prior", "origin", "confidence", "note"];
 
     public static IReadOnlyList<string> Symptom { get; } = ["key", "row", "group", "words", "also", "leak", "origin", "confidence", "like", "causes", "note"];
 

@@ -61,6 +61,7 @@ internal static class FaultKnowledgeReader
             Key = FaultFields.Needed(reader, "key"),
             Words = FaultFields.Needed(reader, "words"),
             Where = FaultFields.Needed(reader, "where"),
+            Spot = reader["spot"] is null ? null : FaultFields.Word<FaultSpot>(reader, "spot"),
             ToDo = FaultFields.Needed(reader, "toDo"),
             Stage = FaultFields.Word<Stage>(reader, "stage"),
             Kind = FaultFields.Word<FaultKind>(reader, "kind"),
