@@ -69,7 +69,7 @@ internal static class WhereTank
         drawing.Plate(new Box(168, 112, 24, 8), 2, Edge);
         Way(drawing, Wall, (180, 120), (180, 134), (204, 152));
         drawing.Plate(new Box(198, 146, 18, 10), 5, Edge);
-        Name(drawing, "gauge", 140, 48);
+        Name(drawing, "gauge", 130, 42);
     }
 
     private static void Line(SvgDrawing drawing)
