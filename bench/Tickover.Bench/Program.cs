@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Running;
 using Tickover.Bench;
 using Tickover.Bench.Balance;
+using Tickover.Bench.FaultFinding;
 using Tickover.Bench.Fit;
 using Tickover.Bench.Gauge;
 using Tickover.Bench.Peer;
@@ -25,6 +26,8 @@ return args switch
     ["readlog", var megabytes] => LogSpeed.Run(int.Parse(megabytes, System.Globalization.CultureInfo.InvariantCulture)),
     ["study", .. var words] => StudyCommand.Run(words),
     ["balance-study", .. var words] => BalanceStudy.Run(words),
+    ["fault"] => FaultTime.Run(),
+    ["fault-study", .. var words] => FaultStudy.Run(words),
     ["balance-plan"] => PlanTime.Run(),
     ["tank"] => TankTime.Run(),
     ["develop", var name] => DevelopCar.Run(name),
@@ -46,6 +49,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | tank | gauge | gauge-study [--drives N --seed N] | supply | wall-study | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | fault | fault-study [--cases N] [--seed N] | tank | gauge | gauge-study [--drives N --seed N] | supply | wall-study | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

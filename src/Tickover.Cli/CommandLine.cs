@@ -37,6 +37,7 @@ internal static class CommandLine
             new TankCommand(terminal),
             new SenderCommand(terminal),
             new GaugeCommand(terminal),
+            new FaultCommand(terminal),
             new JetsCommand(terminal),
             new NextCommand(terminal),
             new GasCommand(terminal),

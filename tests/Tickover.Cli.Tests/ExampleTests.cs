@@ -50,6 +50,7 @@ public sealed class ExampleTests
     [InlineData("tank")]
     [InlineData("sender")]
     [InlineData("gauge")]
+    [InlineData("fault")]
     public async Task Help_of_a_command_shows_an_example(string command)
     {
         var ran = await Ran.OfAsync(command, "--help");

@@ -31,6 +31,8 @@ public sealed class SchemaTests
         { "sender", "tickover sender samples/tern.tank.json --json" },
         { "sender", "tickover sender samples/gannet.tank.json --json" },
         { "gauge", "tickover gauge samples/tern.gauge.json --json" },
+        { "fault", "tickover fault --case samples/tern.fault.json --json" },
+        { "fault", "tickover fault --symptom oil-rises --ruled-out float-valve-leak --ruled-out pump-diaphragm --json" },
         { "gas", "tickover gas --co 2.52 --hc 345 --co2 13.0 --o2 0.63 --json" },
         { "gas", "tickover gas --co 1 --hc 100 --co2 1 --o2 20 --lambda 3 --rpm 900 --oil 80 --constants fuel --json" },
         { "gas-table", "tickover gas samples/gas-readings.csv --json" },
@@ -60,6 +62,7 @@ public sealed class SchemaTests
     [InlineData("tank", "{ \"schema\": \"tickover/tank/1\", \"table\": [] }")]
     [InlineData("sender", "{ \"schema\": \"tickover/sender/1\", \"faults\": [] }")]
     [InlineData("gauge", "{ \"schema\": \"tickover/gauge/1\", \"remedies\": [] }")]
+    [InlineData("fault", "{ \"schema\": \"tickover/fault/1\", \"standing\": \"Guessed\" }")]
     [InlineData("balance", "{ \"schema\": \"tickover/balance/1\", \"car\": \"x\", \"said\": \"x\" }")]
     [InlineData("gas", "{ \"schema\": \"tickover/gas/1\", \"lambda\": 0.94 }")]
     [InlineData("gas-table", "{ \"schema\": \"tickover/gas-table/1\", \"records\": [] }")]

@@ -16,6 +16,8 @@ internal static class DocumentEndpoints
         ("/balance-explained", "balance", "Balance, and how a plan is written down", "/", "Shop"),
         ("/tank-document", "tank-document", "How tanks are written down", "/tanks", "Tanks"),
         ("/gauge-document", "gauge-document", "How tanks and gauge are written down", "/gauges", "Gauges"),
+        ("/faults-document", "faults-document", "How a case and a table of causes are written down", "/faults", "Fault finder"),
+        ("/fault-finder-explained", "fault-finder", "How the fault finder weighs", "/faults", "Fault finder"),
         ("/tablets-explained", "tablets", "How tablets are let in", "/tablets", "Tablets"),
     ];
 

@@ -1,4 +1,5 @@
 using Tickover.Web.Balance;
+using Tickover.Web.FaultFinding;
 using Tickover.Web.Frame;
 using Tickover.Web.RoadLogs;
 using Tickover.Web.Strip;
@@ -36,6 +37,7 @@ internal static class VisitEndpoints
         routes.MapWorksheets();
         routes.MapSupply();
         routes.MapTanks();
+        routes.MapFaults();
     }
 
     private static void MapGates(this IEndpointRouteBuilder visit)

@@ -1,3 +1,4 @@
+using Tickover.Workshop.FaultFinding;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Strip.Jets;
@@ -23,6 +24,7 @@ public static class SheetAccounts
             GaugeDocument.Format => Gauge(sheet.Document),
             SupplyDocument.Format => Supply(sheet.Document),
             JetSheetDocument.Format => Jets(sheet.Document),
+            FaultCaseDocument.Format => Fault(sheet.Document),
             _ => null,
         };
     }
@@ -71,6 +73,18 @@ public static class SheetAccounts
 
         var analysis = SupplyAnalyst.Of(supply);
         return new SheetAccount(analysis.Verdict, [.. analysis.Findings.Where(f => f.Next.Length > 0).Select(f => $"{f.Heading}: {f.Words} {f.Next}")], !analysis.Carries);
+    }
+
+    // A case that is not settled is nobody's business but the workshop's.
+    private static SheetAccount? Fault(string document)
+    {
+        if (FaultCaseDocument.Read(document, FaultKnowledge.Standard).Case is not { } given || FaultFinder.Weigh(FaultKnowledge.Standard, given) is not { Standing: FaultStanding.Found } outlook)
+        {
+            return null;
+        }
+
+        var told = string.Join("; ", given.Symptoms.Select(s => FaultKnowledge.Standard.Symptom(s)!.Words));
+        return new SheetAccount($"{told}: {string.Join("; ", outlook.Found.Select(f => f.Cause.Words))}", [.. outlook.Found.Select(OutlookWords.ToDo)], IsNo: false);
     }
 
     private static SheetAccount? Jets(string document)

@@ -18,6 +18,7 @@ public static class CheckCatalogue
         SendingChecks.Group,
         BalancingChecks.Group,
         PracticeChecks.Group,
+        InferenceChecks.Group,
         ChokeChecks.Group,
         SizingChecks.Group,
         SuctionChecks.Group,
