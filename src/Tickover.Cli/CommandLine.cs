@@ -32,6 +32,7 @@ internal static class CommandLine
             new LinkageCommand(terminal),
             new SupplyCommand(terminal),
             new JetCommand(terminal),
+            new LevelCommand(terminal),
             new WallCommand(terminal),
             new LeakCommand(terminal),
             new TankCommand(terminal),

@@ -14,6 +14,7 @@ public sealed class PrintedTests
     [InlineData("linkage-osprey", "tickover linkage samples/osprey.linkage.json")]
     [InlineData("supply-tern", "tickover supply samples/tern.supply.json")]
     [InlineData("jet-gannet", "tickover jet samples/gannet.jets.json")]
+    [InlineData("level-tern", "tickover level samples/tern.level.json")]
     [InlineData("wall-tern", "tickover wall samples/tern.wall.json")]
     [InlineData("leak-tern", "tickover leak samples/tern.leak.json")]
     [InlineData("balance-osprey", "tickover balance samples/osprey.rounds.json")]

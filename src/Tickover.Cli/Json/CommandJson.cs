@@ -27,6 +27,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(BalanceDocument))]
 [JsonSerializable(typeof(JetBenchDocument))]
 [JsonSerializable(typeof(SupplyReport))]
+[JsonSerializable(typeof(LevelReport))]
 internal sealed partial class CommandJson : JsonSerializerContext
 {
     /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>
