@@ -59,17 +59,13 @@ internal static class LevelFaults
     private static IEnumerable<Fault> Float(WrittenFloat? f)
     {
         const string form = "\"area\" (cm²) and \"height\" (mm) of straight floats, or \"diameter\" and \"length\" (mm) of round ones lying";
-        var straight = f is { Area: not null, Height: not null, Diameter: null, Length: null };
-        var lying = f is { Diameter: not null, Length: not null, Area: null, Height: null };
-        if (!straight && !lying)
+        if (f is not ({ Area: not null, Height: not null, Diameter: null, Length: null } or { Diameter: not null, Length: not null, Area: null, Height: null }))
         {
-            yield return new Fault("float", "Its size is not told, or told twice", form, "Measure all bodies of a float together, as they lie in the fuel.");
+            return [new Fault("float", "Its size is not told, or told twice", form, "Measure all bodies of a float together, as they lie in the fuel.")];
         }
 
-        foreach (var fault in SheetText.Figures("float.", ("mass", f?.Mass, 1, 200, "g"), ("area", f?.Area, 0.5, 80, "cm²"), ("height", f?.Height, 3, 80, "mm"), ("diameter", f?.Diameter, 5, 60, "mm"), ("length", f?.Length, 5, 200, "mm"), ("sunk", f?.Sunk, 1, f?.Height ?? f?.Diameter ?? 80, "mm")))
-        {
-            yield return fault;
-        }
+        return SheetText.Figures(
+            "float.", ("mass", f.Mass, 1, 200, "g"), ("area", f.Area, 0.5, 80, "cm²"), ("height", f.Height, 3, 80, "mm"), ("diameter", f.Diameter, 5, 60, "mm"), ("length", f.Length, 5, 200, "mm"), ("sunk", f.Sunk, 1, f.Height ?? f.Diameter!.Value, "mm"));
     }
 
     private static IEnumerable<Fault> Figures(WrittenLevels w) => SheetText.Figures(
@@ -91,7 +87,7 @@ internal static class LevelFaults
         ("scales", w.Scales, 0.01, 5, "g"),
         ("signal", w.Signal, 60, 20_000, "Pa"));
 
-    private static IEnumerable<Fault> One(WrittenLevels w, WrittenLevel? c, string at)
+    private static List<Fault> One(WrittenLevels w, WrittenLevel? c, string at)
     {
         if (string.IsNullOrWhiteSpace(c?.Where))
         {

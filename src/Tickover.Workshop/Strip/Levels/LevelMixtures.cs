@@ -46,7 +46,7 @@ internal static class LevelMixtures
         return [.. from place in Places
                    let a = was.Points[place.Speed, place.Opening]
                    let b = now.Points[place.Speed, place.Opening]
-                   where a.FuelKilogramsPerSecond > 0 && b.FuelKilogramsPerSecond > 0 && (a.Validity & PointValidity.NotSettled) == 0
+                   where a.FuelKilogramsPerSecond > 0 && b.FuelKilogramsPerSecond > 0 && !a.Validity.HasFlag(PointValidity.NotSettled)
                    select new LevelMixture(place.Regime, grid.SpeedsRpm[place.Speed], grid.ThrottleDegrees[place.Opening], a.MeanDepressionPascals, (b.FuelKilogramsPerSecond / a.FuelKilogramsPerSecond) - 1, a.Lambda, b.Lambda)];
     }
 }
