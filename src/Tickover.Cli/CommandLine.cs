@@ -33,6 +33,7 @@ internal static class CommandLine
             new SupplyCommand(terminal),
             new JetCommand(terminal),
             new LevelCommand(terminal),
+            new WearCommand(terminal),
             new WallCommand(terminal),
             new LeakCommand(terminal),
             new TankCommand(terminal),
