@@ -22,19 +22,21 @@ internal static class WearText
         var text = new StringBuilder();
         text.AppendLine(sheet.Name);
         WrappedText.Append(text, width, string.Empty, answer.Verdict);
-        WrappedText.Append(text, width, string.Empty, $"Idle {sheet.Idle.Origin}.");
+        WrappedText.Append(text, width, string.Empty, $"Idle {sheet.Idle.Origin}. {sheet.Idle.Doubt}".TrimEnd());
         text.AppendLine().Append(TextTable.Text(width, ["Barrel", "In", "Leaks, kg/h\t", "Of its idle air\t", "Plate left\t", "Worst"], answer.Barrels.Select(Row)));
         foreach (var one in answer.Barrels)
         {
             WrappedText.Append(text, width, "  ", $"Barrel {one.Barrel.Where}: {one.Words}");
         }
 
-        text.AppendLine().Append(TextTable.Text(width, ["Where", "What", "Measured", "Limit", "At idle\t", "It"], answer.Items.Select(Row)));
-        foreach (var item in answer.Items.Where(i => i.Grade >= WearGrade.Worn))
+        var told = answer.Items.Where(i => i.Grade > WearGrade.Good).ToList();
+        text.AppendLine().Append(TextTable.Text(width, ["Where", "What", "Measured", "At idle\t", "It"], told.Select(Row)));
+        foreach (var item in told.Where(i => i.Grade >= WearGrade.Worn))
         {
-            WrappedText.Append(text, width, "  ", $"{Capital(WearWords.Name(item.Kind))} of {item.Where}: {item.Words}");
+            WrappedText.Append(text, width, "  ", $"{Capital(WearWords.Name(item.Kind))}, {item.Where}: {item.Words} Limit: {item.Limit}.");
         }
 
+        WrappedText.Append(text, width, "  ", Line($"{answer.Items.Count - told.Count} other things measured are as they should be."));
         text.AppendLine();
         foreach (var caution in WearCautions.All)
         {
@@ -53,7 +55,7 @@ internal static class WearText
         {
             Name = sheet.Name,
             Verdict = answer.Verdict,
-            Idle = new WearReportIdle(sheet.Idle.Rpm, Math.Round(KilogramsAnHour * sheet.Idle.KilogramsPerSecond, 3), Math.Round(sheet.Idle.DepressionPascals), Round(sheet.Idle.PlateDegrees), sheet.Idle.Origin),
+            Idle = new WearReportIdle(sheet.Idle.Rpm, Math.Round(KilogramsAnHour * sheet.Idle.KilogramsPerSecond, 3), Math.Round(sheet.Idle.DepressionPascals), Round(sheet.Idle.PlateDegrees), sheet.Idle.Origin, sheet.Idle.Doubt),
             Barrels = [.. answer.Barrels.Select(b => new WearReportBarrel(b.Barrel.Where, b.Barrel.Carburettor, Math.Round(b.KilogramsAnHour, 3), Math.Round(b.Share, 4), Round(b.PlateDegrees), Math.Round(b.OverMiddle, 3), b.Worst.ToString(), b.Words))],
             Items = [.. answer.Items.Select(i => new WearReportItem(i.Where, i.Kind.ToString(), i.Grade.ToString(), i.Measured, i.Limit, Round(i.KilogramsAnHour), Round(i.Least), Round(i.Most), Round(i.Share), i.Words))],
         },
@@ -66,7 +68,7 @@ internal static class WearText
 
     private static string[] Row(WearItem i) =>
     [
-        i.Where, WearWords.Name(i.Kind), i.Measured, i.Limit,
+        i.Where, WearWords.Name(i.Kind), i.Measured,
         i.KilogramsAnHour is { } air ? i is { Least: { } least, Most: { } most } ? Line($"{air:0.00} ({least:0.00}–{most:0.00}) kg/h") : Line($"{air:0.00} kg/h") : "–",
         WearWords.Name(i.Grade),
     ];

@@ -26,6 +26,9 @@ public sealed record IdlePoint
     /// <summary>Where these figures come from.</summary>
     public required string Origin { get; init; }
 
+    /// <summary>Why the air may be otherwise; empty where nothing speaks against it.</summary>
+    public string Doubt { get; init; } = "";
+
     /// <summary>Mean depression behind the plate, Pa.</summary>
     public double DepressionPascals => Outside.PressurePascals - BehindPascals.Average();
 }

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Tickover.Physics.Flow;
 using Tickover.Physics.Inspection;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Cars.Text;
@@ -39,10 +38,10 @@ public static class WearDocument
         }
 
         var idle = car is null
-            ? IdleFinder.Of(written.Engine!.Swept!.Value * 1e-6, written.IdleRpm!.Value, written.Engine.Depression!.Value * 1e3, new GasState(101_325, 293.15))
-            : IdleFinder.Of(car, written.IdleRpm!.Value);
+            ? IdleFinder.Of(written.Engine!.Swept!.Value * 1e-6, written.IdleRpm!.Value, written.Engine.Depression!.Value * 1e3, written.IdleAir / Hour)
+            : IdleFinder.Of(car, written.IdleRpm!.Value, written.IdleAir / Hour);
         return idle is null
-            ? (null, [new Fault("idleRpm", SheetText.Line($"By the model this car does not idle at {written.IdleRpm} rpm with plates up to 13° open"), "a speed it idles at", "Check idle speed and the car's engine figures.")])
+            ? (null, [new Fault("idleRpm", SheetText.Line($"By the model no plate up to 13° open makes this car idle so at {written.IdleRpm} rpm"), "a speed and an airflow it idles at", "Check idle speed, idle air and the car's engine figures.")])
             : (Make(written, idle, car, shelf), []);
     }
 

@@ -29,7 +29,7 @@ internal static class WearFaults
             yield return new Fault("engine", "Neither a car nor the engine is told", "\"car\": a car document, or \"engine\": { \"swept\": 370, \"depression\": 55 }", "Without it nobody can say what a leak does at idle: write cm³ one barrel feeds and kPa of depression at idle.");
         }
 
-        foreach (var fault in SheetText.Figures("", ("idleRpm", w.IdleRpm, 300, 2500, "rpm"), ("micrometer", w.Micrometer, 0.001, 0.1, "mm"), ("engine.swept", w.Engine?.Swept, 20, 3000, "cm³"), ("engine.depression", w.Engine?.Depression, 5, 90, "kPa")))
+        foreach (var fault in SheetText.Figures("", ("idleRpm", w.IdleRpm, 300, 2500, "rpm"), ("idleAir", w.IdleAir, 0.3, 40, "kg/h"), ("micrometer", w.Micrometer, 0.001, 0.1, "mm"), ("engine.swept", w.Engine?.Swept, 20, 3000, "cm³"), ("engine.depression", w.Engine?.Depression, 5, 90, "kPa")))
         {
             yield return fault;
         }
