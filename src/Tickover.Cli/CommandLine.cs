@@ -32,6 +32,8 @@ internal static class CommandLine
             new LinkageCommand(terminal),
             new SupplyCommand(terminal),
             new JetCommand(terminal),
+            new LevelCommand(terminal),
+            new WearCommand(terminal),
             new WallCommand(terminal),
             new LeakCommand(terminal),
             new TankCommand(terminal),

@@ -14,6 +14,8 @@ public sealed class PrintedTests
     [InlineData("linkage-osprey", "tickover linkage samples/osprey.linkage.json")]
     [InlineData("supply-tern", "tickover supply samples/tern.supply.json")]
     [InlineData("jet-gannet", "tickover jet samples/gannet.jets.json")]
+    [InlineData("level-tern", "tickover level samples/tern.level.json")]
+    [InlineData("wear-tern", "tickover wear samples/tern.wear.json")]
     [InlineData("wall-tern", "tickover wall samples/tern.wall.json")]
     [InlineData("leak-tern", "tickover leak samples/tern.leak.json")]
     [InlineData("fault-tern", "tickover fault --case samples/tern.fault.json")]

@@ -28,6 +28,8 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(JetBenchDocument))]
 [JsonSerializable(typeof(SupplyReport))]
 [JsonSerializable(typeof(FaultReport))]
+[JsonSerializable(typeof(LevelReport))]
+[JsonSerializable(typeof(WearReport))]
 internal sealed partial class CommandJson : JsonSerializerContext
 {
     /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>

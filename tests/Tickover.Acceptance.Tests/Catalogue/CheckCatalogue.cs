@@ -10,6 +10,7 @@ public static class CheckCatalogue
         GasFlowChecks.Group,
         JetChecks.Group,
         FlowBenchChecks.Group,
+        InspectionChecks.Group,
         ThrottleChecks.Group,
         LinkageChecks.Group,
         SupplyChecks.Group,

@@ -27,7 +27,7 @@ public static class JetJudge
         foreach (var (_, measured) in sets)
         {
             // the middle one, so that one drilled or blocked jet does not make all others look wrong
-            var middle = Middle([.. measured.Select(v => v.Flow!.Value).Order()]);
+            var middle = Middle.Of(measured.Select(v => v.Flow!.Value));
             foreach (var one in measured)
             {
                 verdicts[verdicts.IndexOf(one)] = one with { OffSet = (one.Flow!.Value / middle) - 1 };
@@ -36,8 +36,6 @@ public static class JetJudge
 
         return (verdicts, [.. sets.Select(s => Set(s.Key.Part, s.Key.Stamp, [.. verdicts.Where(v => v.OffSet is not null && (v.Jet.Part, v.Jet.Stamp) == s.Key)]))]);
     }
-
-    private static double Middle(IReadOnlyList<double> sorted) => (sorted[(sorted.Count - 1) / 2] + sorted[sorted.Count / 2]) / 2;
 
     private static JetSetVerdict Set(string part, string stamp, IReadOnlyList<JetVerdict> set) => new(
         part,

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text.Json;
-using System.Text.Json.Serialization;
 using Tickover.Physics.Fuels;
 using Tickover.Physics.Inspection;
 using Tickover.Workshop.Cars;
@@ -16,32 +13,15 @@ public static class JetSheetDocument
     private const double UsualCelsius = 20;
     private const double UsualHead = 500;
 
-    private static readonly JsonSerializerOptions Lenient = new(JsonSerializerDefaults.Web)
-    {
-        ReadCommentHandling = JsonCommentHandling.Skip,
-        AllowTrailingCommas = true,
-        UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-    };
-
     /// <summary>Reads a document; never throws for what somebody typed.</summary>
     /// <param name="json">The text.</param>
     /// <returns>The sheet, or what is wrong, where, and what to do.</returns>
     public static (JetSheet? Sheet, IReadOnlyList<Fault> Faults) Read(string json)
     {
-        ArgumentNullException.ThrowIfNull(json);
-        WrittenJets? written;
-        try
+        var (written, fault) = SheetText.Read<WrittenJets>(json, Format, w => w.Format, ("sheet of jets", "jets"));
+        if (written is null)
         {
-            written = JsonSerializer.Deserialize<WrittenJets>(json, Lenient);
-        }
-        catch (JsonException fault)
-        {
-            return (null, [new Fault(fault.Path ?? "", string.Create(CultureInfo.InvariantCulture, $"Line {(fault.LineNumber ?? 0) + 1}: this is no sheet of jets"), "what docs/jets-document.md tells", "Check names, commas, quotes and brackets there.")]);
-        }
-
-        if (written is null || !string.Equals(written.Format, Format, StringComparison.Ordinal))
-        {
-            return (null, [new Fault("format", "This is no sheet of jets", $"\"{Format}\"", $"Begin with \"format\": \"{Format}\".")]);
+            return (null, [fault!]);
         }
 
         List<Fault> faults = [.. JetSheetFaults.Of(written)];
