@@ -4,17 +4,18 @@ using Tickover.Web.Balance;
 using Tickover.Web.Cars;
 using Tickover.Web.Documents;
 using Tickover.Web.Frame;
-using Tickover.Web.Lan;
 using Tickover.Web.Gauges;
+using Tickover.Web.Lan;
 using Tickover.Web.Linkages;
 using Tickover.Web.Mixture;
 using Tickover.Web.RoadLogs;
+using Tickover.Web.StripDown;
 using Tickover.Web.Tanks;
 using Tickover.Web.Visits;
-using Tickover.Web.Worksheets;
 using Tickover.Web.Walls;
-using Tickover.Workshop.Visits;
+using Tickover.Web.Worksheets;
 using Tickover.Workshop.Visits.Advising;
+using Tickover.Workshop.Visits;
 
 namespace Tickover.Web;
 
@@ -107,6 +108,7 @@ public static class WebApp
         services.AddTanks();
         services.AddSingleton<LinkagesInHand>();
         services.AddSingleton<WallDesk>();
+        services.AddSingleton<StripDesk>();
         services.AddSingleton<GaugesInHand>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();

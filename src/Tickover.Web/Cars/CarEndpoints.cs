@@ -1,6 +1,7 @@
 using Tickover.Web.Frame;
 using Tickover.Web.Gauges;
 using Tickover.Web.Linkages;
+using Tickover.Web.StripDown;
 using Tickover.Web.Walls;
 using Tickover.Workshop.Cars;
 
@@ -12,6 +13,7 @@ internal static class CarEndpoints
     {
         routes.MapLinkages();
         routes.MapWalls();
+        routes.MapStripDown();
         routes.MapGauges();
         routes.MapGet("/cars", (ICarShelf shelf, CarRows rows, string? removed) => Pages.Show<CarsPage>(new
         {

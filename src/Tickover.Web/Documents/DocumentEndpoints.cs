@@ -12,6 +12,8 @@ internal static class DocumentEndpoints
         ("/wall-document", "wall-document", "How a wall survey is written down", "/walls", "Walls"),
         ("/leak-document", "leak-document", "How a leak test is written down", "/walls", "Walls"),
         ("/supply-document", "supply-document", "How a supply is written down", "/supply", "Supplies"),
+        ("/level-document", "level-document", "How float levels are written down", "/strip-down", "Levels and wear"),
+        ("/wear-document", "wear-document", "How wear is written down", "/strip-down", "Levels and wear"),
         ("/jets-document", "jets-document", "How measured jets are written down", "/", "Shop"),
         ("/balance-explained", "balance", "Balance, and how a plan is written down", "/", "Shop"),
         ("/tank-document", "tank-document", "How tanks are written down", "/tanks", "Tanks"),

@@ -6,6 +6,8 @@ using Tickover.Workshop.Cars;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Strip.Jets;
+using Tickover.Workshop.Strip.Levels;
+using Tickover.Workshop.Strip.Wear;
 using Tickover.Workshop.Supply;
 using Tickover.Workshop.Tanks;
 using Tickover.Workshop.Visits;
@@ -38,6 +40,16 @@ public static class WorksheetForms
         "/jets-document", ReadJets, visit => WorksheetAddress.New(visit, Find("jets")!))
     { Cautions = JetCautions.All };
 
+    /// <summary>Wear of stripped carburettors.</summary>
+    public static readonly WorksheetForm Wear = Judged("wear", WearDocument.Format, Stage.StripDown, "Wear", "Spindles, plates, flanges, needles, pump shots and emulsion tubes, barrel by barrel.", "/wear-document",
+        text => WearDocument.Read(text) is var r ? (r.Sheet?.Name ?? "", r.Faults) : default) with
+    { Cautions = WearCautions.All };
+
+    /// <summary>Float levels of a set.</summary>
+    public static readonly WorksheetForm Level = Judged("level", LevelDocument.Format, Stage.Build, "Float levels", "Dry height and mass of each float, with its datum, seat, lever and pressure.", "/level-document",
+        text => LevelDocument.Read(text) is var r ? (r.Sheet?.Name ?? "", r.Faults) : default) with
+    { Cautions = LevelCautions.All };
+
     /// <summary>The fuel line from the tank to the float chambers.</summary>
     public static readonly WorksheetForm Supply = new(
         "supply", SupplyDocument.Format, Stage.Supply, "Fuel line",
@@ -56,7 +68,7 @@ public static class WorksheetForms
         text => GaugeDocument.Read(text) is var r ? (r.Story?.Name ?? "", r.Faults) : default);
 
     /// <summary>All of them.</summary>
-    public static readonly IReadOnlyList<WorksheetForm> All = [Tank, Wall, Leak, Gauge, Supply, Jets, Plan];
+    public static readonly IReadOnlyList<WorksheetForm> All = [Tank, Wall, Leak, Gauge, Supply, Jets, Wear, Level, Plan];
 
     /// <summary>The forms of a stage.</summary>
     /// <param name="stage">The stage.</param>

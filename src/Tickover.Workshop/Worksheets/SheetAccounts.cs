@@ -2,6 +2,8 @@ using Tickover.Workshop.FaultFinding;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Strip.Jets;
+using Tickover.Workshop.Strip.Levels;
+using Tickover.Workshop.Strip.Wear;
 using Tickover.Workshop.Supply;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;
@@ -25,6 +27,8 @@ public static class SheetAccounts
             SupplyDocument.Format => Supply(sheet.Document),
             JetSheetDocument.Format => Jets(sheet.Document),
             FaultCaseDocument.Format => Fault(sheet.Document),
+            WearDocument.Format => Wear(sheet.Document),
+            LevelDocument.Format => Levels(sheet.Document),
             _ => null,
         };
     }
@@ -85,6 +89,28 @@ public static class SheetAccounts
 
         var told = string.Join("; ", given.Symptoms.Select(s => FaultKnowledge.Standard.Symptom(s)!.Words));
         return new SheetAccount($"{told}: {string.Join("; ", outlook.Found.Select(f => f.Cause.Words))}", [.. outlook.Found.Select(OutlookWords.ToDo)], IsNo: false);
+    }
+
+    private static SheetAccount? Wear(string document)
+    {
+        if (WearDocument.Read(document).Sheet is not { } sheet)
+        {
+            return null;
+        }
+
+        var answer = WearJudge.Judge(sheet);
+        return new SheetAccount(answer.Verdict.TrimEnd('.'), [.. answer.Items.Where(i => i.Grade == WearGrade.Bad).Select(i => $"{char.ToUpperInvariant(WearWords.Name(i.Kind)[0])}{WearWords.Name(i.Kind)[1..]}, {i.Where}: {i.Words}")], answer.IsNo);
+    }
+
+    private static SheetAccount? Levels(string document)
+    {
+        if (LevelDocument.Read(document).Sheet is not { } sheet)
+        {
+            return null;
+        }
+
+        var answer = LevelJudge.Judge(sheet);
+        return new SheetAccount(answer.Verdict.TrimEnd('.'), [.. answer.Carburettors.SelectMany(c => c.Words.Select(w => $"{char.ToUpperInvariant(c.Float.Where[0])}{c.Float.Where[1..]}: {w}"))], answer.IsNo);
     }
 
     private static SheetAccount? Jets(string document)

@@ -8,6 +8,8 @@ public sealed class WorksheetPageTests
 {
     [Theory]
     [InlineData("jets", "gannet.jets.json", "strip-down", "jets are not what they say")]
+    [InlineData("wear", "tern.wear.json", "strip-down", "things must not stay as they are")]
+    [InlineData("level", "tern.level.json", "build", "Levels are not equal")]
     [InlineData("wall", "tern.wall.json", "storage", "a patch over one place is refused")]
     [InlineData("leak", "gannet.leak.json", "storage", "No leak seen")]
     public async Task A_sample_is_kept_and_judged_on_its_page_and_on_its_stage(string key, string sample, string stage, string said)
@@ -27,6 +29,8 @@ public sealed class WorksheetPageTests
     [InlineData("wall", "tern.wall.json", "/walls/")]
     [InlineData("leak", "tern.leak.json", "/leaks/")]
     [InlineData("gauge", "tern.gauge.json", "/gauges/")]
+    [InlineData("level", "tern.level.json", "/levels/")]
+    [InlineData("wear", "tern.wear.json", "/wear/")]
     public async Task A_kept_sheet_opens_drawn(string key, string sample, string where)
     {
         await using var app = await TestApp.StartAsync();
