@@ -51,7 +51,7 @@ public static class LevelSetPicture
         });
     }
 
-    private static void Chamber(IDrawing drawing, Box cell, (LevelSheet Sheet, LevelAnswer Answer) said, LevelVerdict v)
+    private static void Chamber(SvgDrawing drawing, Box cell, (LevelSheet Sheet, LevelAnswer Answer) said, LevelVerdict v)
     {
         var middle = cell.Centre.X;
         var half = Math.Min(cell.Width / 2 - 8, 66);
@@ -73,7 +73,7 @@ public static class LevelSetPicture
         }
     }
 
-    private static void Float(IDrawing drawing, (double X, double Half) at, (double Surface, double Lid) y, double scale, (LevelSheet Sheet, LevelVerdict V) said)
+    private static void Float(SvgDrawing drawing, (double X, double Half) at, (double Surface, double Lid) y, double scale, (LevelSheet Sheet, LevelVerdict V) said)
     {
         var height = scale * said.Sheet.Shape.HeightMetres * 1000;
         var bottom = y.Surface + scale * (said.V.Sunk ?? said.Sheet.Shape.HeightMetres * 1000);
@@ -85,7 +85,7 @@ public static class LevelSetPicture
         drawing.Path([new Polyline([new(hinge.X + 12, y.Lid - 10), new(hinge.X + 22, y.Lid - 10), new(hinge.X + 22, y.Lid + 4), new(hinge.X + 17, y.Lid + 14), new(hinge.X + 12, y.Lid + 4)], Closed: true)], new Look { Fill = Paint.Metal, Stroke = Paint.MetalEdge, Width = 1.5 });
     }
 
-    private static void Band(IDrawing drawing, SetColumns columns, int row, (LevelSheet Sheet, LevelAnswer Answer) said)
+    private static void Band(SvgDrawing drawing, SetColumns columns, int row, (LevelSheet Sheet, LevelAnswer Answer) said)
     {
         var (left, right) = columns.Row(row, said.Answer.Carburettors.Count);
         var top = row * RowHeight + StripTop;
@@ -97,7 +97,7 @@ public static class LevelSetPicture
         drawing.Text(Line($"{said.Answer.Target:0.0} mm below the lid"), new ChartPoint(left + 8, top + 17), new Lettering { Anchor = Anchor.Start, Paint = Paint.Ink2 });
     }
 
-    private static void Reading(IDrawing drawing, Box cell, LevelVerdict v)
+    private static void Reading(SvgDrawing drawing, Box cell, LevelVerdict v)
     {
         var (top, x) = (cell.Top + StripTop, cell.Centre.X);
         var (middle, perMillimetre) = (top + StripHeight / 2, StripHeight / 2 / HalfRange);

@@ -56,7 +56,7 @@ public static class WearSetPicture
     private static bool IsFirst(WearAnswer answer, SetColumns columns, int index) => index == 0 || columns.RowOf(index) != columns.RowOf(index - 1)
         || !string.Equals(answer.Barrels[index - 1].Barrel.Carburettor, answer.Barrels[index].Barrel.Carburettor, StringComparison.Ordinal);
 
-    private static void Heading(IDrawing drawing, Box cell, WearBarrel barrel, bool isFirst)
+    private static void Heading(SvgDrawing drawing, Box cell, WearBarrel barrel, bool isFirst)
     {
         if (isFirst)
         {
@@ -67,7 +67,7 @@ public static class WearSetPicture
         drawing.Text(barrel.Barrel.Where, new ChartPoint(cell.Centre.X, cell.Top + 42), new Lettering { Size = 22, Bold = true });
     }
 
-    private static void Bar(IDrawing drawing, Box cell, WearBarrel barrel)
+    private static void Bar(SvgDrawing drawing, Box cell, WearBarrel barrel)
     {
         var half = Math.Min(cell.Width / 2 - 10, 52);
         var box = new Box(cell.Centre.X - half, cell.Top + BarTop, 2 * half, 18);
@@ -76,7 +76,7 @@ public static class WearSetPicture
         drawing.Text(Line($"{Percent * barrel.Share:0} % leaks"), new ChartPoint(cell.Centre.X, box.Bottom + 21), new Lettering { Size = 16, Bold = true });
     }
 
-    private static void Words(IDrawing drawing, Box cell, List<WearItem> own)
+    private static void Words(SvgDrawing drawing, Box cell, List<WearItem> own)
     {
         var shown = own.Count > MostWords ? own.Take(MostWords - 1).ToList() : own;
         var y = cell.Top + WordsTop;
