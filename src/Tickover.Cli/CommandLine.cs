@@ -34,6 +34,7 @@ internal static class CommandLine
             new JetCommand(terminal),
             new LevelCommand(terminal),
             new WearCommand(terminal),
+            new BuildCommand(terminal),
             new WallCommand(terminal),
             new LeakCommand(terminal),
             new TankCommand(terminal),

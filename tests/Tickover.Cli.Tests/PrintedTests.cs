@@ -15,6 +15,7 @@ public sealed class PrintedTests
     [InlineData("supply-tern", "tickover supply samples/tern.supply.json")]
     [InlineData("jet-gannet", "tickover jet samples/gannet.jets.json")]
     [InlineData("level-tern", "tickover level samples/tern.level.json")]
+    [InlineData("build-tern", "tickover build samples/tern.build.json")]
     [InlineData("wear-tern", "tickover wear samples/tern.wear.json")]
     [InlineData("wall-tern", "tickover wall samples/tern.wall.json")]
     [InlineData("leak-tern", "tickover leak samples/tern.leak.json")]

@@ -24,6 +24,7 @@ public sealed class SchemaTests
         { "jet", "tickover jet samples/gannet.jets.json --json" },
         { "level", "tickover level samples/tern.level.json --json" },
         { "wear", "tickover wear samples/tern.wear.json --json" },
+        { "build", "tickover build samples/tern.build.json --json" },
         { "wall", "tickover wall samples/gannet.wall.json --json" },
         { "wall", "tickover wall samples/tern.wall.json --json" },
         { "leak", "tickover leak samples/gannet.leak.json --json" },
@@ -60,6 +61,7 @@ public sealed class SchemaTests
     [InlineData("linkage", "{ \"schema\": \"tickover/linkage/1\", \"moves\": [] }")]
     [InlineData("wall", "{ \"schema\": \"tickover/wall/1\", \"verdict\": {} }")]
     [InlineData("leak", "{ \"schema\": \"tickover/leak/1\", \"kind\": \"Perhaps\" }")]
+    [InlineData("build", "{ \"schema\": \"tickover/build/1\", \"settings\": [] }")]
     [InlineData("wear", "{ \"schema\": \"tickover/wear/1\", \"items\": [] }")]
     [InlineData("level", "{ \"schema\": \"tickover/level/1\", \"carburettors\": [] }")]
     [InlineData("supply", "{ \"schema\": \"tickover/supply/1\", \"carries\": true }")]

@@ -30,6 +30,7 @@ namespace Tickover.Cli.Json;
 [JsonSerializable(typeof(FaultReport))]
 [JsonSerializable(typeof(LevelReport))]
 [JsonSerializable(typeof(WearReport))]
+[JsonSerializable(typeof(BuildReport))]
 internal sealed partial class CommandJson : JsonSerializerContext
 {
     /// <summary>Writers that leave λ and ° readable; the output is no HTML.</summary>

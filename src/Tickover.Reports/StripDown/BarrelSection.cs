@@ -27,7 +27,7 @@ internal static class BarrelSection
     internal static void Draw(IDrawing drawing, Box cell, WearBarrel barrel, IReadOnlyList<WearItem> own)
     {
         var (x, top) = (cell.Centre.X, cell.Top);
-        drawing.Plate(new Box(x - Bore, top + Top, 2 * Bore, Bottom - Top), 0, new Look { Fill = Paint.Air, Stroke = Paint.Air, Width = 0.5 });
+        drawing.Plate(new Box(x - Bore, top + Top, 2 * Bore, Bottom - Top), 0, new Look { Fill = Paint.Air, Opacity = 0.5 });
         var casing = new Look { Fill = Paint.Hatched(Hatch.Casing), Stroke = Paint.MetalEdge, Width = 1.6 };
         foreach (var side in new[] { -1, 1 })
         {

@@ -112,10 +112,11 @@ public static class LevelSetPicture
         double At(double rise) => middle - perMillimetre * Math.Clamp(rise, -HalfRange + 0.15, HalfRange - 0.15);
         var half = Math.Min(cell.Width / 2 - 10, 58);
         drawing.Line(new ChartPoint(x - half, At(off)), new ChartPoint(x + half, At(off)), Look.Line(Paint.FuelEdge, 5));
-        drawing.Line(new ChartPoint(x, At(off + v.OwnBand)), new ChartPoint(x, At(off - v.OwnBand)), Look.Line(Paint.Ink, 2));
+        var bracket = x + half - 12;                        // beside the mark, which would hide it
+        drawing.Line(new ChartPoint(bracket, At(off + v.OwnBand)), new ChartPoint(bracket, At(off - v.OwnBand)), Look.Line(Paint.Ink, 2));
         foreach (var end in new[] { off + v.OwnBand, off - v.OwnBand })
         {
-            drawing.Line(new ChartPoint(x - 7, At(end)), new ChartPoint(x + 7, At(end)), Look.Line(Paint.Ink, 2));
+            drawing.Line(new ChartPoint(bracket - 7, At(end)), new ChartPoint(bracket + 7, At(end)), Look.Line(Paint.Ink, 2));
         }
 
         var condition = v.Finding switch { LevelFinding.Equal => v.IsMassOff ? Condition.Soon : Condition.Within, LevelFinding.Doubtful => Condition.Watch, _ => Condition.Outside };

@@ -14,6 +14,7 @@ internal static class DocumentEndpoints
         ("/supply-document", "supply-document", "How a supply is written down", "/supply", "Supplies"),
         ("/level-document", "level-document", "How float levels are written down", "/strip-down", "Levels and wear"),
         ("/wear-document", "wear-document", "How wear is written down", "/strip-down", "Levels and wear"),
+        ("/build-document", "build-document", "How bench settings are written down", "/", "Shop"),
         ("/jets-document", "jets-document", "How measured jets are written down", "/", "Shop"),
         ("/balance-explained", "balance", "Balance, and how a plan is written down", "/", "Shop"),
         ("/tank-document", "tank-document", "How tanks are written down", "/tanks", "Tanks"),

@@ -5,6 +5,7 @@ using Tickover.Workshop.Balance.Plans;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
+using Tickover.Workshop.Strip.Build;
 using Tickover.Workshop.Strip.Jets;
 using Tickover.Workshop.Strip.Levels;
 using Tickover.Workshop.Strip.Wear;
@@ -50,6 +51,11 @@ public static class WorksheetForms
         text => LevelDocument.Read(text) is var r ? (r.Sheet?.Name ?? "", r.Faults) : default) with
     { Cautions = LevelCautions.All };
 
+    /// <summary>Bench settings before the first start.</summary>
+    public static readonly WorksheetForm Build = Judged("build", BuildDocument.Format, Stage.Build, "Bench settings", "Idle speed, the car, and the rods that are to be of one length: plate gap, screws and rods to start from.", "/build-document",
+        text => BuildDocument.Read(text) is var r ? (r.Sheet?.Name ?? "", r.Faults) : default) with
+    { Cautions = BuildCautions.All };
+
     /// <summary>The fuel line from the tank to the float chambers.</summary>
     public static readonly WorksheetForm Supply = new(
         "supply", SupplyDocument.Format, Stage.Supply, "Fuel line",
@@ -68,7 +74,7 @@ public static class WorksheetForms
         text => GaugeDocument.Read(text) is var r ? (r.Story?.Name ?? "", r.Faults) : default);
 
     /// <summary>All of them.</summary>
-    public static readonly IReadOnlyList<WorksheetForm> All = [Tank, Wall, Leak, Gauge, Supply, Jets, Wear, Level, Plan];
+    public static readonly IReadOnlyList<WorksheetForm> All = [Tank, Wall, Leak, Gauge, Supply, Jets, Wear, Level, Build, Plan];
 
     /// <summary>The forms of a stage.</summary>
     /// <param name="stage">The stage.</param>

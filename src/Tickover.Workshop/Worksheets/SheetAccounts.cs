@@ -1,6 +1,7 @@
 using Tickover.Workshop.FaultFinding;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
+using Tickover.Workshop.Strip.Build;
 using Tickover.Workshop.Strip.Jets;
 using Tickover.Workshop.Strip.Levels;
 using Tickover.Workshop.Strip.Wear;
@@ -29,6 +30,7 @@ public static class SheetAccounts
             FaultCaseDocument.Format => Fault(sheet.Document),
             WearDocument.Format => Wear(sheet.Document),
             LevelDocument.Format => Levels(sheet.Document),
+            BuildDocument.Format => Build(sheet.Document),
             _ => null,
         };
     }
@@ -111,6 +113,17 @@ public static class SheetAccounts
 
         var answer = LevelJudge.Judge(sheet);
         return new SheetAccount(answer.Verdict.TrimEnd('.'), [.. answer.Carburettors.SelectMany(c => c.Words.Select(w => $"{char.ToUpperInvariant(c.Float.Where[0])}{c.Float.Where[1..]}: {w}"))], answer.IsNo);
+    }
+
+    private static SheetAccount? Build(string document)
+    {
+        if (BuildDocument.Read(document).Sheet is not { } sheet)
+        {
+            return null;
+        }
+
+        var answer = BuildPlanner.Of(sheet);
+        return new SheetAccount(answer.Verdict.TrimEnd('.'), [.. answer.Settings.Select(s => $"{s.What}: {s.Value}. {s.How} From {s.Origin}.")], answer.IsNo);
     }
 
     private static SheetAccount? Jets(string document)

@@ -10,6 +10,7 @@ public sealed class WorksheetPageTests
     [InlineData("jets", "gannet.jets.json", "strip-down", "jets are not what they say")]
     [InlineData("wear", "tern.wear.json", "strip-down", "things must not stay as they are")]
     [InlineData("level", "tern.level.json", "build", "Levels are not equal")]
+    [InlineData("build", "tern.build.json", "build", "Set the rods to one length first")]
     [InlineData("wall", "tern.wall.json", "storage", "a patch over one place is refused")]
     [InlineData("leak", "gannet.leak.json", "storage", "No leak seen")]
     public async Task A_sample_is_kept_and_judged_on_its_page_and_on_its_stage(string key, string sample, string stage, string said)

@@ -43,6 +43,7 @@ public sealed class WearJudgeTests
 
         Assert.Equal(3.9, 3600 * found.KilogramsPerSecond, 0.05);
         Assert.Equal("", found.Doubt);
+        Assert.Empty(found.Doubt);
         Assert.NotEmpty(IdleFinder.Of(Tern(), 850)!.Doubt);
     }
 
