@@ -22,40 +22,12 @@ internal static class CommandLine
     /// <returns>The root.</returns>
     public static RootCommand Root(Terminal terminal)
     {
-        var root = new RootCommand(Description)
+        var root = new RootCommand(Description);
+        foreach (var command in Working(terminal).Concat(Keeping(terminal)))
         {
-            new CheckCommand(terminal),
-            new MixtureCommand(terminal),
-            new ExplainCommand(terminal),
-            new FitCommand(terminal),
-            new LogCommand(terminal),
-            new LinkageCommand(terminal),
-            new SupplyCommand(terminal),
-            new JetCommand(terminal),
-            new LevelCommand(terminal),
-            new WearCommand(terminal),
-            new BuildCommand(terminal),
-            new WallCommand(terminal),
-            new LeakCommand(terminal),
-            new TankCommand(terminal),
-            new SenderCommand(terminal),
-            new GaugeCommand(terminal),
-            new FaultCommand(terminal),
-            new JetsCommand(terminal),
-            new NextCommand(terminal),
-            new GasCommand(terminal),
-            new BalanceCommand(terminal),
-            new PracticeCommand(terminal),
-            new ServeCommand(terminal),
-            new DemoCommand(terminal),
-            new SchemaCommand(terminal),
-            new RecordCommand(terminal),
-            new BackupCommand(terminal),
-            new RestoreCommand(terminal),
-            new HandoverCommand(terminal),
-            new ExportCommand(terminal),
-            new ImportCommand(terminal),
-        };
+            root.Add(command);
+        }
+
         foreach (var help in root.Options.OfType<HelpOption>())
         {
             help.Action = new ExampleHelp((HelpAction)help.Action!, terminal);
@@ -63,6 +35,47 @@ internal static class CommandLine
 
         return root;
     }
+
+    // What computes from documents, and the pages.
+    private static Command[] Working(Terminal terminal) =>
+    [
+        new CheckCommand(terminal),
+        new MixtureCommand(terminal),
+        new ExplainCommand(terminal),
+        new FitCommand(terminal),
+        new LogCommand(terminal),
+        new LinkageCommand(terminal),
+        new SupplyCommand(terminal),
+        new JetCommand(terminal),
+        new LevelCommand(terminal),
+        new WearCommand(terminal),
+        new BuildCommand(terminal),
+        new WallCommand(terminal),
+        new LeakCommand(terminal),
+        new TankCommand(terminal),
+        new SenderCommand(terminal),
+        new GaugeCommand(terminal),
+        new FaultCommand(terminal),
+        new JetsCommand(terminal),
+        new NextCommand(terminal),
+        new GasCommand(terminal),
+        new BalanceCommand(terminal),
+        new PracticeCommand(terminal),
+        new ServeCommand(terminal),
+        new DemoCommand(terminal),
+        new SchemaCommand(terminal),
+    ];
+
+    // What works on a record.
+    private static Command[] Keeping(Terminal terminal) =>
+    [
+        new RecordCommand(terminal),
+        new BackupCommand(terminal),
+        new RestoreCommand(terminal),
+        new HandoverCommand(terminal),
+        new ExportCommand(terminal),
+        new ImportCommand(terminal),
+    ];
 
     /// <summary>Runs one command line.</summary>
     /// <param name="args">The words after the program's name.</param>
