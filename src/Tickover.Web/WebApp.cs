@@ -3,6 +3,7 @@ using Tickover.Web.Api;
 using Tickover.Web.Balance;
 using Tickover.Web.Cars;
 using Tickover.Web.Documents;
+using Tickover.Web.FaultFinding;
 using Tickover.Web.Frame;
 using Tickover.Web.Lan;
 using Tickover.Web.Gauges;
@@ -108,6 +109,7 @@ public static class WebApp
         services.AddSingleton<LinkagesInHand>();
         services.AddSingleton<WallDesk>();
         services.AddSingleton<GaugesInHand>();
+        services.AddSingleton<FaultTables>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
         services.AddSingleton<IMixtureAdvice, MixtureAdvice>();
