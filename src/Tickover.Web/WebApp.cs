@@ -3,6 +3,7 @@ using Tickover.Web.Api;
 using Tickover.Web.Balance;
 using Tickover.Web.Cars;
 using Tickover.Web.Documents;
+using Tickover.Web.FaultFinding;
 using Tickover.Web.Frame;
 using Tickover.Web.Gauges;
 using Tickover.Web.Lan;
@@ -110,6 +111,7 @@ public static class WebApp
         services.AddSingleton<WallDesk>();
         services.AddSingleton<StripDesk>();
         services.AddSingleton<GaugesInHand>();
+        services.AddSingleton<FaultTables>();
         services.AddHostedService<FirstSurveys>();
         services.AddSingleton<CarRows>();
         services.AddSingleton<IMixtureAdvice, MixtureAdvice>();

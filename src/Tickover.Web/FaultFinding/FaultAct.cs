@@ -20,4 +20,7 @@ public enum FaultAct
 
     /// <summary>A cause that was ruled out is brought back.</summary>
     Back,
+
+    /// <summary>A new case is begun.</summary>
+    Anew,
 }

@@ -6,13 +6,13 @@ namespace Tickover.Web.FaultFinding;
 internal static class FaultActs
 {
     /// <summary>Does one.</summary>
+    /// <param name="table">Where keys are looked up.</param>
     /// <param name="given">The case.</param>
     /// <param name="act">What to do.</param>
     /// <param name="value">To what.</param>
     /// <returns>The case after it; null where the value is none the table knows.</returns>
-    public static FaultCase? Do(FaultCase given, FaultAct act, string value)
+    public static FaultCase? Do(FaultKnowledge table, FaultCase given, FaultAct act, string value)
     {
-        var table = FaultBench.Knowledge;
         return act switch
         {
             FaultAct.Symptom => table.Symptom(value) is { } symptom ? given with { Symptoms = [.. given.Symptoms.Append(symptom.Key).Distinct(StringComparer.Ordinal)] } : null,
@@ -20,22 +20,25 @@ internal static class FaultActs
             FaultAct.Answer => Reply(table, value) is { } reply ? given.With(reply) : null,
             FaultAct.Undo => given.Undone(),
             FaultAct.Out => table.Causes.ContainsKey(value) ? given with { RuledOut = [.. given.RuledOut.Append(value).Distinct(StringComparer.Ordinal)] } : null,
+            FaultAct.Anew => new FaultCase(),
             FaultAct.Back => given with { RuledOut = Without(given.RuledOut, value) },
             _ => null,
         };
     }
 
     /// <summary>The act in words, for the record.</summary>
+    /// <param name="table">Where keys are looked up.</param>
     /// <param name="act">What was done.</param>
     /// <param name="value">To what.</param>
     /// <returns>Words.</returns>
-    public static string Words(FaultAct act, string value) => act switch
+    public static string Words(FaultKnowledge table, FaultAct act, string value) => act switch
     {
-        FaultAct.Symptom => $"symptom: {FaultBench.Knowledge.Symptom(value)?.Words}",
+        FaultAct.Symptom => $"symptom: {table.Symptom(value)?.Words}",
         FaultAct.Drop => "symptom taken back",
-        FaultAct.Answer => Reply(FaultBench.Knowledge, value) is { } reply ? $"fault finder: {FaultBench.Said(reply)}" : "answer",
+        FaultAct.Answer => Reply(table, value) is { } reply ? $"fault finder: {FaultBench.Said(table, reply)}" : "answer",
         FaultAct.Undo => "last answer taken back",
-        FaultAct.Out => $"ruled out: {FaultBench.Knowledge.Causes.GetValueOrDefault(value)?.Words}",
+        FaultAct.Out => $"ruled out: {table.Causes.GetValueOrDefault(value)?.Words}",
+        FaultAct.Anew => "fault finder begun anew",
         _ => "cause brought back",
     };
 

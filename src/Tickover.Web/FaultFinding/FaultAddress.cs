@@ -28,18 +28,18 @@ internal static class FaultAddress
 
     /// <summary>Reads a case from an address.</summary>
     /// <returns>The case, and what in it is not known.</returns>
-    public static (FaultCase Case, IReadOnlyList<string> Unknown) Read(IQueryCollection query)
+    public static (FaultCase Case, IReadOnlyList<string> Unknown) Read(FaultKnowledge table, IQueryCollection query)
     {
         var (given, unknown) = (new FaultCase(), new List<string>());
         foreach (var (act, value) in Values(query, Symptom, FaultAct.Symptom).Concat(Values(query, Out, FaultAct.Out)).Concat(Values(query, Answer, FaultAct.Answer)))
         {
-            if (FaultActs.Do(given, act, value) is { } after)
+            if (FaultActs.Do(table, given, act, value) is { } after)
             {
                 given = after;
             }
             else
             {
-                unknown.Add(act == FaultAct.Symptom ? $"There is no symptom \"{value}\". {SymptomSearch.Offer(SymptomSearch.Find(FaultBench.Knowledge, value).Closest)}" : $"\"{value}\" is no {(act == FaultAct.Out ? "cause" : "answer")} of this table.");
+                unknown.Add(act == FaultAct.Symptom ? $"There is no symptom \"{value}\". {SymptomSearch.Offer(SymptomSearch.Find(table, value).Closest)}" : $"\"{value}\" is no {(act == FaultAct.Out ? "cause" : "answer")} of this table.");
             }
         }
 

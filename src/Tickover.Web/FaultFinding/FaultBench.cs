@@ -13,15 +13,17 @@ public sealed class FaultBench
     /// <summary>Takes a case.</summary>
     /// <param name="given">The case.</param>
     /// <param name="record">The visit it is kept on; null where there is none.</param>
-    public FaultBench(FaultCase given, VisitRecord? record)
+    /// <param name="knowledge">Causes, symptoms and tests.</param>
+    public FaultBench(FaultCase given, VisitRecord? record, FaultKnowledge knowledge)
     {
+        Knowledge = knowledge;
         Case = given;
         Record = record;
         Outlook = given.Symptoms.Count == 0 ? null : FaultFinder.Weigh(Knowledge, given);
     }
 
     /// <summary>Causes, symptoms and tests.</summary>
-    public static FaultKnowledge Knowledge => FaultKnowledge.Standard;
+    public FaultKnowledge Knowledge { get; }
 
     /// <summary>The case.</summary>
     public FaultCase Case { get; }
@@ -53,12 +55,18 @@ public sealed class FaultBench
     /// <summary>What was said to a test.</summary>
     /// <param name="answer">The answer.</param>
     /// <returns>Words.</returns>
-    public static string Said(FaultGiven answer) => answer.Certainty switch
+    public string Said(FaultGiven answer) => Said(Knowledge, answer);
+
+    /// <summary>What was said to a test.</summary>
+    /// <param name="knowledge">Where the test is looked up.</param>
+    /// <param name="answer">The answer.</param>
+    /// <returns>Words.</returns>
+    public static string Said(FaultKnowledge knowledge, FaultGiven answer) => answer.Certainty switch
     {
         FaultCertainty.Unsure => "Could not be told",
-        FaultCertainty.Leaning => $"Rather: {Words(answer)}",
-        _ => OutlookWords.Capital(Words(answer)),
+        FaultCertainty.Leaning => $"Rather: {Words(knowledge, answer)}",
+        _ => OutlookWords.Capital(Words(knowledge, answer)),
     };
 
-    private static string Words(FaultGiven answer) => Knowledge.Test(answer.Test)!.Answers.First(a => string.Equals(a.Key, answer.Answer, StringComparison.Ordinal)).Words;
+    private static string Words(FaultKnowledge knowledge, FaultGiven answer) => knowledge.Test(answer.Test)!.Answers.First(a => string.Equals(a.Key, answer.Answer, StringComparison.Ordinal)).Words;
 }

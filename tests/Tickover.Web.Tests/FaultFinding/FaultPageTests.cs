@@ -93,6 +93,42 @@ public sealed class FaultPageTests
     }
 
     [Fact]
+    public async Task A_new_case_is_begun_and_the_old_one_stays_in_the_record()
+    {
+        await using var app = await TestApp.StartAsync();
+        var rounds = await Rounds.BeginAsync(app);
+        var faults = $"/visits/{rounds.Visit}/faults";
+        using var told = await app.PostFormAsync(faults, faults, ("act", "Symptom"), ("value", "flat-spot-stab"));
+
+        using var anew = await app.PostFormAsync(faults, faults, ("act", "Anew"), ("value", ""));
+
+        var page = await app.PageAsync(faults);
+        Assert.Contains("What is wrong with the car?", page.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Null(page.QuerySelector("[role=alert]"));
+        Assert.Equal(2, (await rounds.LookAsync()).Worksheets.Count);
+    }
+
+    [Fact]
+    public async Task The_workshops_own_table_in_the_data_folder_is_used_and_its_slips_are_said()
+    {
+        await using var app = await TestApp.StartAsync();
+        var file = Path.Combine(app.Folder, "faults.json");
+        await File.WriteAllTextAsync(file, """
+            { "format": "tickover-faults-1", "name": "ours", "version": "1",
+              "symptoms": [{ "key": "nest", "group": "Ours", "words": "Smells of mice", "causes": { "aircleaner-restricted": 0.9 }, "origin": "ours", "confidence": "high" }] }
+            """);
+
+        var own = await app.PageAsync("/faults?s=nest");
+        await File.WriteAllTextAsync(file, "{ \"format\": \"tickover-faults-1\" }");
+        File.SetLastWriteTimeUtc(file, new DateTime(2030, 1, 1, 0, 0, 0, DateTimeKind.Utc));
+        var slip = await app.PageAsync("/faults");
+
+        Assert.Contains("Smells of mice", own.QuerySelector(".history")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("left aside until it is mended", slip.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(65, slip.QuerySelectorAll("button.symptom").Length);
+    }
+
+    [Fact]
     public async Task What_is_no_answer_is_refused_and_nothing_is_kept()
     {
         await using var app = await TestApp.StartAsync();

@@ -43,6 +43,16 @@ public sealed class VisitEvidenceTests
         Assert.True(VisitEvidence.Of(book.Record()).Single(e => e.Cause is "weak-cylinder").Against);
     }
 
+    [Fact]
+    public void One_blocked_vent_counts_beside_a_clear_one()
+    {
+        var book = new Notebook();
+        book.Read("vent", "left", "clear");
+        book.Read("vent", "right", "blocked");
+
+        Assert.False(VisitEvidence.Of(book.Record()).Single(e => e.Cause is "vent-blocked").Against);
+    }
+
     [Theory]
     [InlineData(LeakDocument.Format, "tern.leak.json", "tank-upper-seam", false)]
     [InlineData(LeakDocument.Format, "gannet.leak.json", "tank-upper-seam", true)]
@@ -51,7 +61,8 @@ public sealed class VisitEvidenceTests
     [InlineData(SupplyDocument.Format, "tern.supply.json", "filter-clogged", false)]
     public void A_kept_worksheet_speaks_with_its_verdict(string format, string sample, string cause, bool against)
     {
-        var record = new Notebook().Record() with { Worksheets = [new Worksheet { Form = format, Name = "kept", Document = Repository.Read($"samples/{sample}") }] };
+        var book = new Notebook().Record();
+        var record = book with { Worksheets = [new Worksheet { Visit = book.Visit.Id, Form = format, Name = "kept", Document = Repository.Read($"samples/{sample}") }] };
 
         Assert.Equal(against, VisitEvidence.Of(record).Single(e => string.Equals(e.Cause, cause, StringComparison.Ordinal)).Against);
     }

@@ -13,7 +13,7 @@ internal static class SheetEvidence
     private const double Likely = 0.5;      // a cause of the supply's own diagnosis below this is not passed on
 
     public static IEnumerable<FaultEvidence> Of(VisitRecord record) =>
-        record.Worksheets.Where(s => record.SheetOf(s.Form, s.Name) == s).SelectMany(sheet => (sheet.Form switch
+        record.Worksheets.Where(s => s.Visit == record.Visit.Id && record.SheetOf(s.Form, s.Name) == s).SelectMany(sheet => (sheet.Form switch
         {
             SupplyDocument.Format => Supply(sheet.Document),
             LeakDocument.Format => Leak(sheet.Document),
