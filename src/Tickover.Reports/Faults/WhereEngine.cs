@@ -60,7 +60,7 @@ internal static class WhereEngine
         drawing.Circle(new ChartPoint(o.X + 92, o.Y + 140), 4, Look.Filled(Paint.Ink));
         drawing.Circle(new ChartPoint(o.X + 178, o.Y + 30), 15, Edge);
         Way(drawing, o, Thin, (178, 30), (186, 20));
-        Name(drawing, o, "air cleaner", 92, 10);
+        Name(drawing, o, "air cleaner", 92, 12);
         Name(drawing, o, "meter", 218, 35);
         Name(drawing, o, "chamber", 148, 146);
     }
