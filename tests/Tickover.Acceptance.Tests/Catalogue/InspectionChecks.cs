@@ -12,10 +12,10 @@ public static class InspectionChecks
     private const string Balance = "Tanks and supply report, 4.3, force balance at shut-off: 1.75 mm seat, arms 3 : 1, float of 9 cm², 740 kg/m³, worked out independently";
     private const string Annulus = "H. E. Merritt, Hydraulic Control Systems, 1967, 3-2: leakage through an annulus, Q = π·d·c³·Δp·(1 + 1.5·ε²)/(12·μ·L); put in by hand";
     private const string Lip = "Carburation report, 1.2: a millimetre of level is 7.3 Pa of 745 kg/m³, half of its part of the net signal, worked out independently";
-    private const string Choked = "Trade report, 2.2: choked air at 1 bar and 25 °C, 237 kg/s through a square metre, worked out independently";
+    private const string Choked = "Trade report, 2.2: choked air at 25 °C, 237 kg/s through a square metre, worked out independently; it says 1 bar, but the figure is that of 1 atm, at 1 bar it is 234";
     private const string Practice = "Trade report, 1.11 and 1.13";
 
-    private static readonly GasState Room = new(100_000, 298.15);
+    private static readonly GasState Room = new(101_325, 298.15);
 
     public static CheckGroup Group { get; } = new("Inspection: floats, leaks, limits",
     [
