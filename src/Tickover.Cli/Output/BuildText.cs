@@ -21,7 +21,11 @@ internal static class BuildText
         var text = new StringBuilder();
         text.AppendLine(sheet.Name);
         WrappedText.Append(text, width, string.Empty, answer.Verdict);
-        WrappedText.Append(text, width, string.Empty, sheet.Idle.Doubt);
+        if (sheet.Idle.Doubt.Length > 0)
+        {
+            WrappedText.Append(text, width, string.Empty, sheet.Idle.Doubt);
+        }
+
         foreach (var setting in answer.Settings)
         {
             text.AppendLine();

@@ -8,6 +8,9 @@ internal static class WhereEngine
 {
     public const double Gap = 40;
 
+    // Room for the words over the air cleaner.
+    public const double Headroom = 10;
+
     private static readonly Look Edge = new() { Fill = Paint.Surface, Stroke = Paint.Ink, Width = 2 };
     private static readonly Look Wall = Look.Line(Paint.Ink, 2);
     private static readonly Look Thin = Look.Line(Paint.Ink2, 1.5);

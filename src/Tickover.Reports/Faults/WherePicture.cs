@@ -20,7 +20,7 @@ public static class WherePicture
     {
         ArgumentNullException.ThrowIfNull(marks);
         var drawing = new SvgDrawing(idPrefix);
-        var engine = size is PictureSize.Phone ? new ChartPoint(0, WhereTank.Height) : new ChartPoint(WhereTank.Width + WhereEngine.Gap, 0);
+        var engine = size is PictureSize.Phone ? new ChartPoint(0, WhereTank.Height + WhereEngine.Headroom) : new ChartPoint(WhereTank.Width + WhereEngine.Gap, WhereEngine.Headroom);
         WhereTank.Draw(drawing);
         WhereEngine.Draw(drawing, engine);
         foreach (var spot in marks.GroupBy(m => m.Spot))
@@ -35,7 +35,7 @@ public static class WherePicture
         return drawing.ToSvg(new SvgFrame
         {
             Width = size is PictureSize.Phone ? WhereTank.Width : 2 * WhereTank.Width + WhereEngine.Gap,
-            Height = size is PictureSize.Phone ? 2 * WhereTank.Height : WhereTank.Height,
+            Height = size is PictureSize.Phone ? (2 * WhereTank.Height) + WhereEngine.Headroom : WhereTank.Height + WhereEngine.Headroom,
             ClassName = "where-picture",
             Label = marks.Count == 0
                 ? "The fuel system from the filler to the exhaust"
