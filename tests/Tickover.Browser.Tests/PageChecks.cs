@@ -17,6 +17,8 @@ internal static class PageChecks
     /// <summary>Nothing runs over, no target or letter is too small, no word is cut off.</summary>
     public static async Task FitsAsync(IPage page)
     {
+        // A page that was come to by a tap may be there before its style sheets are.
+        await page.WaitForLoadStateAsync(LoadState.Load);
         Assert.Equal(0, await PageMeasures.OverflowAsync(page));
         Assert.Equal([], await PageMeasures.SmallTargetsAsync(page));
         Assert.Equal([], await PageMeasures.SmallTextsAsync(page));
