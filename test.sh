@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Everything that must hold before a change goes in. Installs what the tests need when it is missing (Debian, as root).
-# ./test.sh          about six minutes on two cores
+# ./test.sh          about fourteen minutes on two cores
 # ./test.sh --full   with the slow tests (those marked [Trait("Speed", "slow")])
 set -uo pipefail
 cd "$(dirname "${BASH_SOURCE[0]}")"
