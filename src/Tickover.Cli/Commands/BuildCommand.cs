@@ -1,6 +1,6 @@
 using Tickover.Cli.Output;
 using Tickover.Workshop.Cars;
-using Tickover.Workshop.Strip.Build;
+using Tickover.Workshop.StripDown.Build;
 
 namespace Tickover.Cli.Commands;
 

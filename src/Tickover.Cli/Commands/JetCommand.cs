@@ -1,6 +1,6 @@
 using Tickover.Cli.Output;
 using Tickover.Workshop.Cars;
-using Tickover.Workshop.Strip.Jets;
+using Tickover.Workshop.StripDown.Jets;
 
 namespace Tickover.Cli.Commands;
 

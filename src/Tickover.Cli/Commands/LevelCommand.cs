@@ -1,6 +1,6 @@
 using Tickover.Cli.Output;
 using Tickover.Workshop.Cars;
-using Tickover.Workshop.Strip.Levels;
+using Tickover.Workshop.StripDown.Levels;
 
 namespace Tickover.Cli.Commands;
 

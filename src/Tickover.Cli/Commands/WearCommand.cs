@@ -1,6 +1,6 @@
 using Tickover.Cli.Output;
 using Tickover.Workshop.Cars;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Wear;
 
 namespace Tickover.Cli.Commands;
 

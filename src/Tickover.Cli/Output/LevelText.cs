@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Tickover.Cli.Json;
-using Tickover.Workshop.Strip.Levels;
+using Tickover.Workshop.StripDown.Levels;
 
 namespace Tickover.Cli.Output;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Tickover.Cli.Json;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Wear;
 
 namespace Tickover.Cli.Output;
 

@@ -1,5 +1,5 @@
 using Tickover.Reports.Charts;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Wear;
 
 namespace Tickover.Reports.StripDown;
 

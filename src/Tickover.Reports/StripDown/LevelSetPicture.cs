@@ -1,7 +1,7 @@
 using System.Globalization;
 using Tickover.Reports.Charts;
 using Tickover.Reports.Mixture;
-using Tickover.Workshop.Strip.Levels;
+using Tickover.Workshop.StripDown.Levels;
 
 namespace Tickover.Reports.StripDown;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Tickover.Reports.Charts;
 using Tickover.Reports.Mixture;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Wear;
 
 namespace Tickover.Reports.StripDown;
 

@@ -1,4 +1,4 @@
-using Tickover.Workshop.Strip.Levels;
+using Tickover.Workshop.StripDown.Levels;
 
 namespace Tickover.Web.StripDown;
 

@@ -1,6 +1,6 @@
 using Tickover.Web.Worksheets;
-using Tickover.Workshop.Strip.Levels;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Levels;
+using Tickover.Workshop.StripDown.Wear;
 
 namespace Tickover.Web.StripDown;
 

@@ -1,6 +1,6 @@
 using Tickover.Web.Frame;
-using Tickover.Workshop.Strip.Levels;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Levels;
+using Tickover.Workshop.StripDown.Wear;
 using Tickover.Workshop.Visits;
 
 namespace Tickover.Web.StripDown;

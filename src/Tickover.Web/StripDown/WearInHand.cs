@@ -1,4 +1,4 @@
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Wear;
 
 namespace Tickover.Web.StripDown;
 

@@ -2,7 +2,7 @@ using Tickover.Web.Balance;
 using Tickover.Web.FaultFinding;
 using Tickover.Web.Frame;
 using Tickover.Web.RoadLogs;
-using Tickover.Web.Strip;
+using Tickover.Web.StripDown;
 using Tickover.Web.Supply;
 using Tickover.Web.Tanks;
 using Tickover.Web.Worksheets;

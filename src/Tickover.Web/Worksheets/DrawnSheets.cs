@@ -3,8 +3,8 @@ using Tickover.Web.StripDown;
 using Tickover.Web.Walls;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
-using Tickover.Workshop.Strip.Levels;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Levels;
+using Tickover.Workshop.StripDown.Wear;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;
 

@@ -1,10 +1,10 @@
 using Tickover.Workshop.FaultFinding;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
-using Tickover.Workshop.Strip.Build;
-using Tickover.Workshop.Strip.Jets;
-using Tickover.Workshop.Strip.Levels;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Build;
+using Tickover.Workshop.StripDown.Jets;
+using Tickover.Workshop.StripDown.Levels;
+using Tickover.Workshop.StripDown.Wear;
 using Tickover.Workshop.Supply;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;

@@ -1,8 +1,8 @@
 using Tickover.Physics.Flow;
 using Tickover.Physics.Inspection;
 using Tickover.Physics.Supply;
-using Tickover.Workshop.Strip.Levels;
-using Tickover.Workshop.Strip.Wear;
+using Tickover.Workshop.StripDown.Levels;
+using Tickover.Workshop.StripDown.Wear;
 
 namespace Tickover.Acceptance.Tests.Catalogue;
 

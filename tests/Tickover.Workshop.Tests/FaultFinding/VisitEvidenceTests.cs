@@ -1,7 +1,7 @@
 using Tickover.Workshop.FaultFinding;
 using Tickover.Workshop.FaultFinding.Recorded;
 using Tickover.Workshop.Leaks;
-using Tickover.Workshop.Strip.Jets;
+using Tickover.Workshop.StripDown.Jets;
 using Tickover.Workshop.Supply;
 using Tickover.Workshop.Tests.Visits.Measures;
 using Tickover.Workshop.Visits;

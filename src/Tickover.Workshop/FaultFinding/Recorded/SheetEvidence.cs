@@ -1,6 +1,6 @@
 using Tickover.Physics.Supply;
 using Tickover.Workshop.Leaks;
-using Tickover.Workshop.Strip.Jets;
+using Tickover.Workshop.StripDown.Jets;
 using Tickover.Workshop.Supply;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;

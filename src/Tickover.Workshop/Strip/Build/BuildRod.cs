@@ -1,6 +1,0 @@
-namespace Tickover.Workshop.Strip.Build;
-
-/// <summary>A link rod as measured.</summary>
-/// <param name="Where">Which rod.</param>
-/// <param name="Millimetres">Length between the middles of its balls, mm.</param>
-public sealed record BuildRod(string Where, double Millimetres);

@@ -1,4 +1,0 @@
-namespace Tickover.Workshop.Strip.Build;
-
-/// <summary>A link rod as it is written.</summary>
-internal sealed record WrittenRod(string? Where, double? Length);

@@ -1,6 +1,0 @@
-namespace Tickover.Workshop.Strip.Cards;
-
-/// <summary>Rows of a set under one heading.</summary>
-/// <param name="Heading">The heading.</param>
-/// <param name="Rows">The rows in the order of the work.</param>
-public sealed record SetGroup(string Heading, IReadOnlyList<SetRow> Rows);

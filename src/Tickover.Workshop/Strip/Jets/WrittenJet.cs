@@ -1,4 +1,0 @@
-namespace Tickover.Workshop.Strip.Jets;
-
-/// <summary>One jet as it is written.</summary>
-internal sealed record WrittenJet(string? Part, string? Where, string? Stamp, double? Pin, double? Volume, double? Time);

@@ -1,5 +1,0 @@
-namespace Tickover.Workshop.Strip.Jets;
-
-/// <summary>A sheet of jets as it is written.</summary>
-internal sealed record WrittenJets(
-    string? Format, string? Name, string? Liquid, double? Temperature, double? Head, double? HeadAtEnd, double? Length, double? Volume, string? Numbering, double? StampHead, IReadOnlyList<WrittenJet?>? Jets);

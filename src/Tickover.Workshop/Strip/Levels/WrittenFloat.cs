@@ -1,4 +1,0 @@
-namespace Tickover.Workshop.Strip.Levels;
-
-/// <summary>The floats as they are written.</summary>
-internal sealed record WrittenFloat(double? Mass, double? Area, double? Height, double? Diameter, double? Length, double? Sunk);

@@ -1,4 +1,0 @@
-namespace Tickover.Workshop.Strip.Levels;
-
-/// <summary>One carburettor's float as it is written.</summary>
-internal sealed record WrittenLevel(string? Where, double? Dry, string? From, string? To, double? Mass, double? Drop, double? Wet);

@@ -1,4 +1,0 @@
-namespace Tickover.Workshop.Strip.Wear;
-
-/// <summary>A throttle plate as it is written.</summary>
-internal sealed record WrittenPlate(double? Angle, double? LongAxis, double? Light, double? Gap);

@@ -1,4 +1,0 @@
-namespace Tickover.Workshop.Strip.Wear;
-
-/// <summary>An emulsion tube as it is written.</summary>
-internal sealed record WrittenTube(string? Stamp, IReadOnlyList<string?>? Holes);

@@ -1,4 +1,0 @@
-namespace Tickover.Workshop.Strip.Wear;
-
-/// <summary>The engine as it is written where no car document is at hand.</summary>
-internal sealed record WrittenWearEngine(double? Swept, double? Depression);
