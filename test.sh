@@ -30,6 +30,16 @@ step() { # title, command...
     fi
 }
 
+name_failed() { # each failed test and the first line of what it said, at the end where they are read
+    compgen -G "$results/*.trx" >/dev/null || return 0
+    awk 'BEGIN { RS = "<UnitTestResult " } NR > 1 && /outcome="Failed"/ {
+        match($0, /testName="[^"]*"/); name = substr($0, RSTART + 10, RLENGTH - 11)
+        said = match($0, /<Message>[^<]*/) ? substr($0, RSTART + 9, RLENGTH - 9) : "no message"
+        gsub(/(&#xD;)?[\r\n]+ */, " ", said)
+        print "Failed test: " name ": " substr(said, 1, 300)
+    }' "$results"/*.trx
+}
+
 finish() {
     local passed=0 failed=0 skipped=0
     if compgen -G "$results/*.trx" >/dev/null; then
@@ -52,6 +62,7 @@ finish() {
     fi
     echo
     for f in ${failures[@]+"${failures[@]}"}; do echo "Failed: $f"; done
+    name_failed
     echo "Took $((SECONDS - started)) s."
     echo "$passed passed, $failed failed, $skipped skipped"
     [ "$failed" -eq 0 ]
