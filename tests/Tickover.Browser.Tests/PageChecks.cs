@@ -17,9 +17,6 @@ internal static class PageChecks
     /// <summary>Nothing runs over, no target or letter is too small, no word is cut off.</summary>
     public static async Task FitsAsync(IPage page)
     {
-        // A page that was come to by a tap may be there before its style sheets are, and one just made narrower before its layout is.
-        await page.WaitForLoadStateAsync(LoadState.Load);
-        await page.EvaluateAsync("() => document.fonts.ready.then(() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))");
         Assert.Equal(0, await PageMeasures.OverflowAsync(page));
         Assert.Equal([], await PageMeasures.SmallTargetsAsync(page));
         Assert.Equal([], await PageMeasures.SmallTextsAsync(page));

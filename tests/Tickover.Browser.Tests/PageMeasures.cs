@@ -6,9 +6,20 @@ namespace Tickover.Browser.Tests;
 /// <summary>What is measured on a page as it stands in the browser.</summary>
 internal static class PageMeasures
 {
-    /// <summary>Pixels by which the page is wider than the window.</summary>
-    public static Task<int> OverflowAsync(IPage page) =>
-        page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+    /// <summary>Waits until the style sheets, the letters and the layout stand: a page that was come to by a tap may be there before
+    /// its style sheets are, and one just made narrower before its layout is.</summary>
+    public static async Task SettledAsync(IPage page)
+    {
+        await page.WaitForLoadStateAsync(LoadState.Load);
+        await page.EvaluateAsync("() => document.fonts.ready.then(() => new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(true)))))");
+    }
+
+    /// <summary>Pixels by which the page, once it has settled, is wider than the window.</summary>
+    public static async Task<int> OverflowAsync(IPage page)
+    {
+        await SettledAsync(page);
+        return await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
+    }
 
     /// <summary>Targets smaller than 48 px either way, links inside running text and inside pictures apart.</summary>
     public static async Task<IReadOnlyList<string>> SmallTargetsAsync(IPage page) => await ListAsync(page, """
