@@ -30,8 +30,8 @@ public static class SketchPicture
         Compass(drawing, sketch.View, board);
         ChartPoint[] corners = [.. sketch.Corners.Select(c => board.At(c.Right, c.Up))];
         Outline(drawing, sketch, answer, board, corners);
-        Faults(drawing, answer, corners);
-        var taken = Corners(drawing, corners);
+        List<Box> taken = [.. Faults(drawing, answer, corners)];
+        taken.AddRange(Corners(drawing, corners));
         Lengths(drawing, sketch, corners, taken);
         return drawing.ToSvg(new SvgFrame { Width = board.Width, Height = board.Height, ClassName = "sketch", Label = Sentence(sketch, answer) });
     }
@@ -136,11 +136,11 @@ public static class SketchPicture
     }
 
     // What is wrong is thick and dashed, with a diamond: outside a limit, told by shape before colour.
-    private static void Faults(SvgDrawing drawing, SketchAnswer answer, ChartPoint[] corners)
+    private static Box[] Faults(SvgDrawing drawing, SketchAnswer answer, ChartPoint[] corners)
     {
-        if (answer.Outline.Fault is not { } fault || corners.Length < 3)
+        if (answer.Outline.Fault is not { Sides.Count: > 0 } fault || corners.Length < 3)
         {
-            return;
+            return [];
         }
 
         var bad = Paint.Theme("out");
@@ -150,15 +150,15 @@ public static class SketchPicture
             drawing.Line(from, to, Look.Line(bad, 6) with { Dashes = (10, 5) });
         }
 
-        if (fault.Sides.Count > 0)
-        {
-            var at = fault.Kind is OutlineFaultKind.Crossing ? Meeting(corners, fault.Sides[0], fault.Sides[1]) : Middle(corners[fault.Sides[0]], corners[(fault.Sides[0] + 1) % corners.Length]);
-            const double size = 15;
-            drawing.Path(
-                [new Polyline([new(at.X, at.Y - size), new(at.X + size, at.Y), new(at.X, at.Y + size), new(at.X - size, at.Y)], Closed: true)],
-                new Look { Fill = Paint.Surface, Stroke = bad, Width = 4 });
-            drawing.Text(Word(fault.Kind), new ChartPoint(at.X, at.Y - size - 7), new Lettering { Bold = true, Paint = bad, Halo = Paint.Surface });
-        }
+        var at = fault.Kind is OutlineFaultKind.Crossing ? Meeting(corners, fault.Sides[0], fault.Sides[1]) : Middle(corners[fault.Sides[0]], corners[(fault.Sides[0] + 1) % corners.Length]);
+        const double size = 15;
+        drawing.Path(
+            [new Polyline([new(at.X, at.Y - size), new(at.X + size, at.Y), new(at.X, at.Y + size), new(at.X - size, at.Y)], Closed: true)],
+            new Look { Fill = Paint.Surface, Stroke = bad, Width = 4 });
+        var lettering = new Lettering { Bold = true, Paint = bad, Halo = Paint.Surface };
+        var word = new ChartPoint(at.X, at.Y - size - 7);
+        drawing.Text(Word(fault.Kind), word, lettering);
+        return [Box.Around(at, 2 * size, 2 * size), Box.Around(word with { Y = word.Y - 5 }, lettering.WidthOf(Word(fault.Kind)), 18)];
     }
 
     private static string Word(OutlineFaultKind kind) => kind switch
@@ -185,7 +185,7 @@ public static class SketchPicture
         return new ChartPoint(a.X + part * (b.X - a.X), a.Y + part * (b.Y - a.Y));
     }
 
-    private static List<Box> Corners(SvgDrawing drawing, ChartPoint[] corners)
+    private static IEnumerable<Box> Corners(SvgDrawing drawing, ChartPoint[] corners)
     {
         for (var i = 0; i < corners.Length; i++)
         {
@@ -193,7 +193,7 @@ public static class SketchPicture
             drawing.Text(Whole(i + 1), new ChartPoint(corners[i].X, corners[i].Y + 5), new Lettering { Bold = true });
         }
 
-        return [.. corners.Select(c => Box.Around(c, 2 * Dot, 2 * Dot))];
+        return corners.Select(c => Box.Around(c, 2 * Dot, 2 * Dot));
     }
 
     // Outside the side where there is room, inside else; a side too short for its figure has it in the list alone.

@@ -42,18 +42,8 @@ public sealed record SketchQuery
         ArgumentNullException.ThrowIfNull(query);
         var read = new SketchQuery();
         var isForm = query.ContainsKey("x1");
-        var corners = query["corners"].ToString();
-        var rows = isForm ? Typed(query) : query.ContainsKey("corners") ? Written(corners) : [.. start.Corners.Select(Row)];
-        var sketch = start with
-        {
-            View = query["view"].ToString() switch { "rear" => OutlineView.Rear, "plan" => OutlineView.Plan, "side" => OutlineView.Side, _ => start.View },
-            Corners = read.Corners(rows),
-            Depth = query.ContainsKey("depth") ? read.Number(query, "depth", "Depth", 0) : start.Depth,
-            Wall = (query.ContainsKey("wall") ? read.Number(query, "wall", "Thickness of the sheet", 0) : start.Wall) ?? 0,
-            Name = query.ContainsKey("name") ? Short(query["name"].ToString().Trim()) : start.Name,
-            At = (read.Number(query, "ahead", "Ahead", null) ?? start.At.Ahead, read.Number(query, "left", "To the left", null) ?? start.At.Left, read.Number(query, "up", "Up", null) ?? start.At.Up),
-            Stated = query.ContainsKey("stated") ? read.Number(query, "stated", "Litres stated", 0) : start.Stated,
-        };
+        var rows = isForm ? Typed(query) : query.ContainsKey("corners") ? Written(query["corners"].ToString()) : [.. start.Corners.Select(Row)];
+        var sketch = read.Sizes(query, start) with { View = SeenFrom(query, start.View), Corners = read.Corners(rows) };
         return read with
         {
             Rows = rows,
@@ -99,6 +89,14 @@ public sealed record SketchQuery
     /// <returns>With a tenth where there is one.</returns>
     public static string Figure(double millimetres) => millimetres.ToString("0.##", CultureInfo.InvariantCulture);
 
+    private static OutlineView SeenFrom(IQueryCollection query, OutlineView otherwise) => query["view"].ToString() switch
+    {
+        "rear" => OutlineView.Rear,
+        "plan" => OutlineView.Plan,
+        "side" => OutlineView.Side,
+        _ => otherwise,
+    };
+
     private static SketchRow Row(SketchCorner c) => new(Figure(c.Right), Figure(c.Up), c.Radius > 0 ? Figure(c.Radius) : "");
 
     private static SketchRow[] Written(string corners) =>
@@ -117,6 +115,18 @@ public sealed record SketchQuery
     private static string Text(IQueryCollection query, string name) => query[name].ToString().Trim();
 
     private static string Short(string name) => name.Length <= LongestName ? name : name[..LongestName];
+
+    // A field that is there and empty takes a figure back; one that is not there leaves it.
+    private OutlineSketch Sizes(IQueryCollection query, OutlineSketch start) => start with
+    {
+        Depth = query.ContainsKey("depth") ? Number(query, "depth", "Depth", 0) : start.Depth,
+        Wall = (query.ContainsKey("wall") ? Number(query, "wall", "Thickness of the sheet", 0) : start.Wall) ?? 0,
+        Stated = query.ContainsKey("stated") ? Number(query, "stated", "Litres stated", 0) : start.Stated,
+        Name = query.ContainsKey("name") ? Short(query["name"].ToString().Trim()) : start.Name,
+        At = (Place(query, "ahead", "Ahead", start.At.Ahead), Place(query, "left", "To the left", start.At.Left), Place(query, "up", "Up", start.At.Up)),
+    };
+
+    private double Place(IQueryCollection query, string name, string label, double otherwise) => query.ContainsKey(name) ? Number(query, name, label, null) ?? 0 : otherwise;
 
     private SketchCorner[] Corners(SketchRow[] rows) =>
     [
