@@ -32,7 +32,7 @@ step() { # title, command...
 
 name_failed() { # each failed test and the first line of what it said, at the end where they are read
     compgen -G "$results/*.trx" >/dev/null || return 0
-    awk 'BEGIN { RS = "<UnitTestResult " } NR > 1 && /outcome="Failed"/ {
+    awk 'BEGIN { RS = "<UnitTestResult " } NR > 1 && /^[^>]*outcome="Failed"/ {
         match($0, /testName="[^"]*"/); name = substr($0, RSTART + 10, RLENGTH - 11)
         said = match($0, /<Message>[^<]*/) ? substr($0, RSTART + 9, RLENGTH - 9) : "no message"
         gsub(/(&#xD;)?[\r\n]+ */, " ", said)
