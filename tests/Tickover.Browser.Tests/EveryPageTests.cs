@@ -22,8 +22,10 @@ public sealed class EveryPageTests(Workshop workshop)
         "/cars/gannet-1500/mixture?rpm=2500&throttle=30", "/cars/tern-2800/mixture?part=idleJet&value=45&show=difference", "/cars/osprey-v8/mixture/table",
         "/cars/osprey-v8/jets?part=idleJet&value=57", "/supply", "/supply/tern?case=hot&part=filter", "{tern}/worksheets/supply", "/linkages/osprey?down=40",
         "/gauges/tern", "/walls/tern", "/leaks/tern", "{tern}/storage", "{tern}/strip-down/set", "{tern}/strip-down/cards/2", "/tanks",
-        "/tanks/tern?litres=20&nose=-10&left=12", "{tern}/storage/outline?view=rear&corners=0_0_25~420_0_40~420_300~0_260&depth=500&stated=60", "/faults?find=floods&choose=1", "/faults?s=flat-spot-stab&out=linkage-slack&a=watch-shots:both-weak",
-        "{tern}/faults", "/checks", "/physics/metering", "/no/such/page", "/strip-down", "/levels/tern", "/wear/tern", "{tern}/worksheets/build",
+        "/tanks/tern?litres=20&nose=-10&left=12",
+        "{tern}/storage/outline?view=rear&corners=0_0_25~420_0_40~420_300~0_260&depth=500&stated=60", "/faults?find=floods&choose=1",
+        "/faults?s=flat-spot-stab&out=linkage-slack&a=watch-shots:both-weak",
+        "{tern}/faults", "/checks", "/physics/metering", "/no/such/page", "/bench", "/strip-down", "/levels/tern", "/wear/tern", "{tern}/worksheets/build",
     ];
 
     // Laid out as others of the list are; looked at with --full only.

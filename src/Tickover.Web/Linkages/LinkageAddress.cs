@@ -20,5 +20,5 @@ internal static class LinkageAddress
         $"/linkages/{place.Linkage.Id}?down={place.Down}{(setting is LinkageSetting.AsAdvised ? "&set=1" : "")}{(place.Visit is { } visit ? $"&visit={visit}" : "")}");
 
     /// <summary>Where the linkages were come to from: a visit's balance, or the cars.</summary>
-    public static (string Address, string Word) From(Id<Visit>? visit) => visit is { } known ? (Addresses.Of(known, Stage.Balance), "Balance") : ("/cars", "Cars");
+    public static (string Address, string Word) From(Id<Visit>? visit) => visit is { } known ? (Addresses.Of(known, Stage.Balance), "Balance") : ("/bench", "Bench");
 }

@@ -16,7 +16,7 @@ internal static class StripAddress
     public static string Wear(string id, Id<Visit>? visit) => $"/wear/{id}{Query(visit)}";
 
     /// <summary>Where they were come to from: a visit's strip-down, or the cars.</summary>
-    public static (string Address, string Word) From(Id<Visit>? visit) => visit is { } known ? (Addresses.Of(known, Stage.StripDown), "Strip-down") : ("/cars", "Cars");
+    public static (string Address, string Word) From(Id<Visit>? visit) => visit is { } known ? (Addresses.Of(known, Stage.StripDown), "Strip-down") : ("/bench", "Bench");
 
     private static string Query(Id<Visit>? visit) => visit is { } known ? $"?visit={known}" : "";
 }

@@ -16,7 +16,7 @@ internal static class WallAddress
     public static string Leak(string id, Id<Visit>? visit) => $"/leaks/{id}{Query(visit, null)}";
 
     /// <summary>Where they were come to from: a visit's storage, or the cars.</summary>
-    public static (string Address, string Word) From(Id<Visit>? visit) => visit is { } known ? (Addresses.Of(known, Stage.Storage), "Storage") : ("/cars", "Cars");
+    public static (string Address, string Word) From(Id<Visit>? visit) => visit is { } known ? (Addresses.Of(known, Stage.Storage), "Storage") : ("/bench", "Bench");
 
     private static string Query(Id<Visit>? visit, string? cell)
     {
