@@ -31,7 +31,9 @@ internal static class SheetPart
         {
             var named = new Paragraph(Prose.Bold(PaperText.Capital(sheet.Name)).Then($", {t.ShortDay(sheet.On)}"));
             var said = new Paragraph(Prose.Bold($"{account!.Heading}. ").Then(account.Sentences.Count > 0 ? account.Sentences[0] : ""));
-            yield return Picture(sheet) is { } picture ? new Together([named, picture, said]) : new Together([named, said]);
+            yield return Picture(sheet) is not { } picture ? new Together([named, said])
+                : sheet.Form is TankDocument.Format ? new Together([named, picture, new Paragraph(Prose.Of(picture.Label)), said])
+                : new Together([named, picture, said]);
             if (account.Sentences.Count > 1)
             {
                 yield return new Items([.. account.Sentences.Skip(1).Select(Prose.Of)]);
