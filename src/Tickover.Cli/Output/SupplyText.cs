@@ -55,7 +55,8 @@ internal sealed class SupplyText(int width)
         WrappedText.Append(text, width, "  ", $"Idle: {engine.IdleOrigin}.");
         foreach (var step in engine.Working)
         {
-            WrappedText.Append(text, width, "  ", $"{step.Title}: {step.NumbersIn} = {step.Answer}. {step.Note}".TrimEnd());
+            var isSaid = engine.Origin.Contains(step.NumbersIn, StringComparison.Ordinal) || engine.IdleOrigin.Contains(step.NumbersIn, StringComparison.Ordinal);
+            WrappedText.Append(text, width, "  ", isSaid ? step.Note : $"{step.Title}: {step.NumbersIn} = {step.Answer}. {step.Note}");
         }
     }
 

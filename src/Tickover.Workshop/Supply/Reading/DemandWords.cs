@@ -50,7 +50,7 @@ internal sealed class DemandWords(double density, double? consumption)
             Answer = Litres(most.FuelKilogramsPerSecond),
             Equation = "supply (35)",
             Inputs = [],
-            Note = Invariant($"By the breathing and metering models of {car.Name} on {car.FuelGrade} at {most.Rpm:0} rpm, {where}; ±{100 * most.RelativeBand:0} % until they are fitted to the car.{OffTarget(most)}"),
+            Note = Invariant($"Air and fuel by the models of breathing and metering on {car.FuelGrade}, ±{100 * most.RelativeBand:0} % until they are fitted to the car.{OffTarget(most)}"),
         };
         return new(
             most.FuelKilogramsPerSecond,
@@ -73,7 +73,7 @@ internal sealed class DemandWords(double density, double? consumption)
             Answer = Litres(fuel),
             Equation = "supply (31)",
             Inputs = [],
-            Note = Invariant($"At {idle.Rpm:0} rpm with the plates {idle.PlateDegrees:0.0}° off their seats, where by the breathing model the work just turns the engine over. {idle.Doubt}").TrimEnd(),
+            Note = Invariant($"At {idle.Rpm:0} rpm with the plates {idle.PlateDegrees:0.0}° off their seats, where by the breathing model the work just turns the engine over.{(idle.Doubt.Length > 0 ? " Engines of this size usually take otherwise (common practice): where it was read, write it as \"idle\"." : "")}"),
         };
         return new(fuel, Invariant($"{numbers} = {Litres(fuel)}, by the breathing model at {idle.Rpm:0} rpm"), [step]);
     }
