@@ -73,7 +73,7 @@ internal sealed class DemandWords(double density, double? consumption)
             Answer = Litres(fuel),
             Equation = "supply (31)",
             Inputs = [],
-            Note = Invariant($"At {idle.Rpm:0} rpm with the plates {idle.PlateDegrees:0.0}° off their seats, where by the breathing model the work just turns the engine over.{(idle.Doubt.Length > 0 ? " Engines of this size usually take otherwise (common practice): where it was read, write it as \"idle\"." : "")}"),
+            Note = Invariant($"At {idle.Rpm:0} rpm with the plates {idle.PlateDegrees:0.0}° off their seats, where by the breathing model the work just turns the engine over.{(idle.Doubt.Length > 0 ? " That is outside what engines of this size usually take (common practice): where it was read, write it as \"idle\"." : "")}"),
         };
         return new(fuel, Invariant($"{numbers} = {Litres(fuel)}, by the breathing model at {idle.Rpm:0} rpm"), [step]);
     }
