@@ -34,6 +34,7 @@ return args switch
     ["wall-study"] => WallStudy.Run(),
     ["supply"] => SupplyTime.Run(),
     ["gauge"] => GaugeSpeed.Run(),
+    ["gauge-peer", var executable, var input] => TankPeer.Run(executable, input),
     ["gauge-study"] => GaugeStudy.Run(),
     ["gauge-study", "--drives", var drives, "--seed", var seed] => GaugeStudy.Run(int.Parse(drives, System.Globalization.CultureInfo.InvariantCulture), int.Parse(seed, System.Globalization.CultureInfo.InvariantCulture)),
     ["rules"] => RulesOfThumbStudy.Run(),
@@ -49,6 +50,6 @@ static int Survey()
 
 static int Usage()
 {
-    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | fault | fault-study [--cases N] [--seed N] | tank | gauge | gauge-study [--drives N --seed N] | supply | wall-study | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
+    Console.Error.WriteLine("Tickover.Bench survey | accuracy | fit [serve|ours] | rules | samplelogs | readlog [MEGABYTES] | study [--cars N] [--seed N] [--habit-only] [--samples] [--keep FILE] | balance-study [--engines N] [--seed N] [--layout a|b|c|d] [--balancer NAME] | balance-plan | fault | fault-study [--cases N] [--seed N] | tank | gauge | gauge-peer EXECUTABLE INPUT | gauge-study [--drives N --seed N] | supply | wall-study | develop SAMPLE | shopfloor | paper SAMPLES [OUTPUT] | peer EXECUTABLE INPUT");
     return 2;
 }

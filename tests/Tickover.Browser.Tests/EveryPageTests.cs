@@ -23,7 +23,7 @@ public sealed class EveryPageTests(Workshop workshop)
         "/cars/osprey-v8/jets?part=idleJet&value=57", "/supply", "/supply/tern?case=hot&part=filter", "{tern}/worksheets/supply", "/linkages/osprey?down=40",
         "/gauges/tern", "/walls/tern", "/leaks/tern", "{tern}/storage", "{tern}/strip-down/set", "{tern}/strip-down/cards/2", "/tanks",
         "/tanks/tern?litres=20&nose=-10&left=12", "/faults?find=floods&choose=1", "/faults?s=flat-spot-stab&out=linkage-slack&a=watch-shots:both-weak",
-        "{tern}/faults", "/checks", "/physics/metering", "/no/such/page", "/strip-down", "/levels/tern", "/wear/tern", "{tern}/worksheets/build",
+        "{tern}/faults", "/checks", "/physics/metering", "/no/such/page", "/bench", "/strip-down", "/levels/tern", "/wear/tern", "{tern}/worksheets/build",
     ];
 
     // Laid out as others of the list are; looked at with --full only.

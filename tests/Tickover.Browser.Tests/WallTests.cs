@@ -23,7 +23,7 @@ public sealed class WallTests(Workshop workshop)
         }
 
         await page.GetByRole(AriaRole.Link, new() { Name = "See it drawn, with the working" }).First.ClickAsync();
-        await PageChecks.IsGoodAsync(page);
+        await PageChecks.FitsAsync(page);
 
         await page.Locator("svg.wall-picture:visible a[data-part=B3]").ClickAsync();
 

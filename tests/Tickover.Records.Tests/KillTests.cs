@@ -8,7 +8,7 @@ public sealed class KillTests
     [Fact]
     public async Task Three_kills_lose_nothing()
     {
-        var result = await KillStudy.RunAsync(Directory.CreateTempSubdirectory("tickover-kill-").FullName, 3, seed: 7);
+        var result = await KillStudy.RunAsync(Scratch.NewFolder(), 3, seed: 7);
 
         Assert.Equal((3, 0L, 0L, 0L), (result.Kills, result.Lost, result.Half, result.Gaps));
         Assert.InRange(result.Acknowledged, 4, long.MaxValue);

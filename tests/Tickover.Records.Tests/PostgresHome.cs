@@ -14,7 +14,9 @@ namespace Tickover.Records.Tests;
 public sealed class PostgresHome : RecordHome, IAsyncDisposable
 {
     private const string ServerFolder = "/usr/lib/postgresql";
-    private readonly string _folder = NewFolder();
+
+    // Beside the other tests' folders: the server runs as somebody else, who cannot look into those.
+    private readonly string _folder = Directory.CreateTempSubdirectory("tickover-postgres-").FullName;
     private string _admin = Environment.GetEnvironmentVariable("TICKOVER_POSTGRES") ?? "";
     private readonly Lock _starting = new();
     private string? _programs;
@@ -43,6 +45,7 @@ public sealed class PostgresHome : RecordHome, IAsyncDisposable
             Run($"{_programs}/pg_ctl -D {Path.Combine(_folder, "data")} -m immediate -w stop >/dev/null", asPostgres: true);
         }
 
+        Directory.Delete(_folder, recursive: true);
         return ValueTask.CompletedTask;
     }
 

@@ -7,5 +7,5 @@ public abstract class RecordHome
     public abstract RecordPlace NewPlace();
 
     /// <summary>An empty folder that is deleted with the test run's temporary files.</summary>
-    protected static string NewFolder() => Directory.CreateTempSubdirectory("tickover-record-").FullName;
+    protected static string NewFolder() => Scratch.NewFolder();
 }

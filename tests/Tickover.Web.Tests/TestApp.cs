@@ -5,8 +5,6 @@ using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using System.Net;
-using Tickover.Records;
-using Tickover.Records.Opening;
 using Tickover.Web.Mixture;
 using Tickover.Workshop.Cars;
 
@@ -15,20 +13,13 @@ namespace Tickover.Web.Tests;
 /// <summary>The whole app in memory on a folder of its own, and a browser of sorts: cookies, forms, no redirects followed.</summary>
 internal sealed class TestApp : IAsyncDisposable
 {
-    // Begun once and copied: beginning a record takes longer than most of the tests.
-    private static readonly Lazy<Task<RecordPlace>> Blank = new(async () =>
-    {
-        var place = new RecordPlace(Directory.CreateTempSubdirectory("tickover-blank-").FullName);
-        using var store = await RecordOpening.OpenAsync(place, Beginning.Allowed, TimeProvider.System);
-        return place;
-    });
-
     private readonly WebApplication _app;
     private readonly Dictionary<string, string> _cookies = new(StringComparer.Ordinal);
+    private readonly bool _owns;
 
-    private TestApp(WebApplication app, string folder)
+    private TestApp(WebApplication app, string folder, bool owns)
     {
-        _app = app;
+        (_app, _owns) = (app, owns);
         Folder = folder;
         Client = app.GetTestServer().CreateClient();
     }
@@ -43,10 +34,23 @@ internal sealed class TestApp : IAsyncDisposable
 
     public Workshop.Visits.IRecord Record => _app.Services.GetRequiredService<Workshop.Visits.IRecord>();
 
-    public static async Task<TestApp> StartAsync(params IReadOnlyList<string> samples)
+    /// <summary>A browser of its own at the app that is shared by those who only look: nothing may be kept on it.</summary>
+    public static async Task<TestApp> LookAsync()
+    {
+        var shared = await SharedApp.Task;
+        return new TestApp(shared._app, shared.Folder, owns: false);
+    }
+
+    /// <summary>An app of its own with the demonstration in its record.</summary>
+    public static Task<TestApp> DemonstrationAsync() => StartAsync([], BlankRecord.CopyDemonstrationToAsync);
+
+    /// <summary>An app of its own with an empty record and some sample cars on its shelf.</summary>
+    public static Task<TestApp> StartAsync(params IReadOnlyList<string> samples) => StartAsync(samples, BlankRecord.CopyToAsync);
+
+    private static async Task<TestApp> StartAsync(IReadOnlyList<string> samples, Func<string, Task> begin)
     {
         var folder = Directory.CreateTempSubdirectory("tickover-web-").FullName;
-        File.Copy((await Blank.Value).File, Path.Combine(folder, RecordPlace.FileName));
+        await begin(folder);
         var documents = new List<(string Name, string Text)>();
         foreach (var sample in samples)
         {
@@ -68,7 +72,7 @@ internal sealed class TestApp : IAsyncDisposable
         }
 
         await app.StartAsync();
-        return new TestApp(app, folder);
+        return new TestApp(app, folder, owns: true);
     }
 
     public async Task<HttpResponseMessage> GetAsync(string address)
@@ -136,9 +140,15 @@ internal sealed class TestApp : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         Client.Dispose();
-        await _app.DisposeAsync();
-        Directory.Delete(Folder, recursive: true);
+        if (_owns)
+        {
+            await _app.DisposeAsync();
+            Directory.Delete(Folder, recursive: true);
+        }
     }
+
+    /// <summary>Ends the app and leaves its folder.</summary>
+    public ValueTask StopAsync() => _app.DisposeAsync();
 
     private async Task<HttpStatusCode> StatusAsync(string page)
     {

@@ -48,9 +48,9 @@ public sealed record Intake
     /// <returns>The address.</returns>
     internal string List(Id<Visit>? visit) => IntakeAddress.Of(Address, visit);
 
-    /// <summary>Where it was come to from: the stage of a visit, or the cars.</summary>
+    /// <summary>Where it was come to from: the stage of a visit, or the bench.</summary>
     /// <param name="visit">The visit; null for none.</param>
     /// <returns>Address and word.</returns>
     internal (string Address, string Word) From(Id<Visit>? visit) =>
-        visit is { } known && Stage is { } stage ? (Addresses.Of(known, stage), stage.Words()) : ("/cars", "Cars");
+        visit is { } known && Stage is { } stage ? (Addresses.Of(known, stage), stage.Words()) : ("/bench", "Bench");
 }

@@ -11,6 +11,7 @@ internal static class WorksheetEndpoints
 
     public static void MapWorksheets(this IEndpointRouteBuilder routes)
     {
+        routes.MapGet("/bench", () => Pages.Show<BenchPage>(new { }));
         var sheet = routes.MapGroup("/visits/{id}/worksheets/{key}");
         sheet.MapGet("", (string id, string key, VisitDesk desk, WorksheetSamples samples) => desk.OnVisitAsync(id, record => Show(record, key, null, [], samples)));
         sheet.MapGet("/{kept}", (string id, string kept, VisitDesk desk, DrawnSheets drawn) => desk.OnVisitAsync(id, record =>

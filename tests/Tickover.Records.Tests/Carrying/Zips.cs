@@ -8,7 +8,7 @@ namespace Tickover.Records.Tests.Carrying;
 /// <summary>Looks into exports and changes them as somebody might who means no good.</summary>
 internal static class Zips
 {
-    public static string NewFile => Path.Combine(Directory.CreateTempSubdirectory("tickover-zip-").FullName, "export.zip");
+    public static string NewFile => Path.Combine(Scratch.NewFolder(), "export.zip");
 
     public static SortedDictionary<string, byte[]> Entries(string path)
     {

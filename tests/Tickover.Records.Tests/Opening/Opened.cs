@@ -7,7 +7,7 @@ namespace Tickover.Records.Tests.Opening;
 /// <summary>Short ways to open records in tests.</summary>
 internal static class Opened
 {
-    public static RecordPlace NewPlace() => new(Directory.CreateTempSubdirectory("tickover-record-").FullName);
+    public static RecordPlace NewPlace() => new(Scratch.NewFolder());
 
     /// <summary>A closed record with a car and a visit in it.</summary>
     public static async Task<RecordPlace> WithSomethingAsync()

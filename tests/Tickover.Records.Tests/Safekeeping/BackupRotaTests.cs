@@ -37,7 +37,7 @@ public sealed class BackupRotaTests
     {
         var clock = new SetClock(new DateTimeOffset(2026, 10, 1, 12, 0, 0, TimeSpan.Zero));
         using var store = await Opened.OpenAsync(Opened.NewPlace(), clock: clock);
-        var folder = Path.Combine(Directory.CreateTempSubdirectory("tickover-rota-").FullName, "backups");
+        var folder = Path.Combine(Scratch.NewFolder(), "backups");
         var rota = new BackupRota(store, folder, _ => { });
         await rota.MakeTodaysAsync(Cancellation);
         string[] strange = ["workshop-notes.db", "workshop-2020-13-45.db", "mine.txt"];
@@ -64,7 +64,7 @@ public sealed class BackupRotaTests
         using var store = await Opened.OpenAsync(Opened.NewPlace());
         using var stop = new CancellationTokenSource();
         var told = new TaskCompletionSource<string>();
-        var folder = Directory.CreateTempSubdirectory("tickover-rota-").FullName;
+        var folder = Scratch.NewFolder();
 
         var running = new BackupRota(store, folder, told.SetResult).RunAsync(stop.Token);
 

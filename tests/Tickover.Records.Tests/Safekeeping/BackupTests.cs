@@ -10,7 +10,7 @@ public sealed class BackupTests
 {
     private static CancellationToken Cancellation => TestContext.Current.CancellationToken;
 
-    private static string NewFile => Path.Combine(Directory.CreateTempSubdirectory("tickover-backup-").FullName, "backup.db");
+    private static string NewFile => Path.Combine(Scratch.NewFolder(), "backup.db");
 
     [Fact]
     public async Task A_backup_holds_everything_and_is_put_back_into_an_empty_folder()

@@ -87,7 +87,7 @@ public sealed partial class OpenApiTests
 
     private static async Task<JsonElement> ReadAsync()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         return await app.Client.GetFromJsonAsync<JsonElement>("/openapi/v1.json", TestContext.Current.CancellationToken);
     }
 

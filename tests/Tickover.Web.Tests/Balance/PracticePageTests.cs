@@ -14,7 +14,7 @@ public sealed class PracticePageTests
     [InlineData("wigeon")]
     public async Task Pressing_the_button_of_the_next_move_leads_to_the_end_of_the_advice_and_to_a_score(string car)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         using var begun = await app.PostFormAsync("/practice", "/practice", ("car", car), ("difficulty", "0"), ("seed", "7"));
         var address = begun.Headers.Location!.ToString();
         Assert.Equal($"/practice/{car}/0/7", address);
@@ -34,7 +34,7 @@ public sealed class PracticePageTests
     [Fact]
     public async Task Every_press_of_the_next_move_is_done_by_the_engine_with_rods_to_take_off_and_to_offer_too()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         var (address, said) = ("/practice/osprey-v8/0/7", new List<string>());
 
         for (var k = 0; k < MostActs / 3; k++)
@@ -53,7 +53,7 @@ public sealed class PracticePageTests
     [Fact]
     public async Task The_same_address_is_the_same_engine_and_undo_takes_the_last_act_off_it()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         const string address = "/practice/osprey-v8/1/7?acts=r.t%3Astop%3A2%3A1";
 
         var (one, two) = (await app.PageAsync(address), await app.PageAsync(address));
@@ -67,7 +67,7 @@ public sealed class PracticePageTests
     [Fact]
     public async Task What_cannot_be_done_is_said_and_changes_nothing()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         using var rods = await app.PostFormAsync("/practice/osprey-v8/0/7?acts=r.o", "/practice/osprey-v8/0/7/acts", ("held", "1500"));
 
@@ -81,7 +81,7 @@ public sealed class PracticePageTests
     [InlineData("/practice/osprey-v8/0/7?acts=what.t:nothing:1.f:nonsense.b:77", HttpStatusCode.OK)]
     public async Task A_mangled_address_is_no_fault_of_the_server(string address, HttpStatusCode expected)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         using var answer = await app.GetAsync(address);
 
@@ -91,7 +91,7 @@ public sealed class PracticePageTests
     [Fact]
     public async Task A_fault_named_right_is_mended_and_counts()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         var page = await app.PageAsync("/practice/osprey-v8/1/7?acts=r.e");
         var hidden = page.QuerySelectorAll(".score p").First(p => p.TextContent.StartsWith("Hidden:", StringComparison.Ordinal)).TextContent;
         Assert.Contains("Not found.", hidden, StringComparison.Ordinal);

@@ -8,7 +8,7 @@ public sealed class FaultPageTests
     [Fact]
     public async Task Every_symptom_of_the_table_can_be_chosen_and_words_find_the_nearest()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var all = await app.PageAsync("/faults");
         var found = await app.PageAsync("/faults?choose=1&find=petrol+smell");
@@ -20,7 +20,7 @@ public sealed class FaultPageTests
     [Fact]
     public async Task The_caution_stands_before_the_question_and_every_answer_and_unsure_is_a_button()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/faults?s=flat-spot-stab");
         var html = page.DocumentElement.OuterHtml;
@@ -36,7 +36,7 @@ public sealed class FaultPageTests
     [Fact]
     public async Task Without_a_visit_the_address_carries_the_case_and_undo_leads_back()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/faults?s=flat-spot-stab&out=linkage-slack&a=watch-shots:both-weak");
         var undo = page.QuerySelector("a[aria-label='Undo the last answer']")!.GetAttribute("href")!;
@@ -54,7 +54,7 @@ public sealed class FaultPageTests
     [InlineData("/faults?s=no-idle&out=gremlin", "is no cause of this table")]
     public async Task What_the_table_does_not_know_is_said(string address, string says)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync(address, HttpStatusCode.BadRequest);
 
@@ -64,7 +64,7 @@ public sealed class FaultPageTests
     [Fact]
     public async Task A_case_without_a_way_out_says_so()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/faults?s=oil-rises&out=float-valve-leak&out=pump-diaphragm");
 

@@ -21,7 +21,7 @@ public sealed partial class EveryPageTests
     [MemberData(nameof(All))]
     public async Task Keeps_to_the_content_security_policy_and_has_one_heading_a_title_a_language_and_no_identifier_twice(string address)
     {
-        await using var app = await TestApp.StartAsync("osprey-v8", "faulty");
+        await using var app = await TestApp.LookAsync();
 
         using var answer = await app.GetAsync(address);
         var html = await answer.Content.ReadAsStringAsync();
@@ -38,7 +38,7 @@ public sealed partial class EveryPageTests
     [Fact]
     public async Task Says_nothing_about_the_inside_of_the_program_when_a_page_is_not_there()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/cars/../../etc/passwd", HttpStatusCode.NotFound);
 
@@ -53,7 +53,7 @@ public sealed partial class EveryPageTests
     [InlineData("elsewhere.example", HttpStatusCode.BadRequest)]
     public async Task Answers_to_loopback_names_only(string host, HttpStatusCode expected)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         using var request = new HttpRequestMessage(HttpMethod.Get, "/cars");
         request.Headers.Host = host;
 
@@ -65,7 +65,7 @@ public sealed partial class EveryPageTests
     [Fact]
     public async Task A_theme_is_on_the_page_from_its_first_byte_once_it_is_chosen()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         using var answer = await app.PostFormAsync("/cars/new", "/theme", ("theme", "evening"));
         var page = await app.PageAsync("/cars");
@@ -81,7 +81,7 @@ public sealed partial class EveryPageTests
     [InlineData("/\\elsewhere.example")]
     public async Task A_form_leads_back_to_this_server_only(string back)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         using var answer = await app.PostFormAsync("/cars", "/theme", ("theme", "paper"), ("back", back));
 
@@ -91,7 +91,7 @@ public sealed partial class EveryPageTests
     [Fact]
     public async Task Assets_are_kept_for_good_under_an_address_that_changes_with_them()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         var page = await app.PageAsync("/cars");
         var sheet = page.QuerySelector("link[rel=stylesheet]")!.GetAttribute("href")!;
 

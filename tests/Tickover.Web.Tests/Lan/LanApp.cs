@@ -72,6 +72,11 @@ internal sealed class LanApp : IAsyncDisposable
     private static async Task<LanApp> StartAsync(LanOptions lan, string? folder, Clock? clock, Action<WebApplication>? map, Action<WebApplicationBuilder> host)
     {
         var data = folder ?? Directory.CreateTempSubdirectory("tickover-lan-").FullName;
+        if (folder is null)
+        {
+            await BlankRecord.CopyToAsync(data);
+        }
+
         var machine = new InventedMachine();
         var app = await WebApp.BuildAsync([], new WebAppOptions { DataFolder = data, SamplesFolder = Repository.Samples, Lan = lan, Address = "http://127.0.0.1:0" }, builder =>
         {

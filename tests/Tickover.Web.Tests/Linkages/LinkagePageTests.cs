@@ -7,7 +7,7 @@ public sealed class LinkagePageTests
     [Fact]
     public async Task The_samples_are_at_hand()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/linkages");
 
@@ -17,7 +17,7 @@ public sealed class LinkagePageTests
     [Fact]
     public async Task A_linkage_is_drawn_with_its_moves_and_a_pedal_that_works_as_a_form()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/linkages/osprey?down=40");
 
@@ -33,7 +33,7 @@ public sealed class LinkagePageTests
     [Fact]
     public async Task As_advised_shows_the_linkage_set_and_says_so()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var (found, set) = (await app.PageAsync("/linkages/tern?down=0"), await app.PageAsync("/linkages/tern?down=0&set=1"));
 
@@ -46,7 +46,7 @@ public sealed class LinkagePageTests
     [Fact]
     public async Task The_script_gets_the_drawing_alone()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         using var request = new HttpRequestMessage(HttpMethod.Get, "/linkages/osprey?down=60");
         request.Headers.Add("X-Tickover-Fragment", "drawing");
 
@@ -61,7 +61,7 @@ public sealed class LinkagePageTests
     [Fact]
     public async Task A_document_with_slips_comes_back_whole_with_all_of_them()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         var text = (await File.ReadAllTextAsync(Path.Combine(Repository.Samples, "osprey.linkage.json"))).Replace("\"left rear/bank\"", "\"left rear/bonk\"", StringComparison.Ordinal).Replace("\"bore\": 40", "\"bore\": 400", StringComparison.Ordinal);
 
         using var answer = await app.PostFormAsync("/linkages", "/linkages", ("document", text));
@@ -78,7 +78,7 @@ public sealed class LinkagePageTests
     [InlineData("/linkages/osprey?down=half", HttpStatusCode.BadRequest)]
     public async Task What_is_not_there_is_said_with_a_way_back(string address, HttpStatusCode status)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync(address, status);
 

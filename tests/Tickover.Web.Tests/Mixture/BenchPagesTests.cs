@@ -8,7 +8,7 @@ public sealed class BenchPagesTests
     [Fact]
     public async Task The_working_is_of_the_place_in_the_address()
     {
-        await using var app = await TestApp.StartAsync("tern-2800");
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/cars/tern-2800/mixture?barrel=2&rpm=2750&throttle=11");
 
@@ -22,7 +22,7 @@ public sealed class BenchPagesTests
     [Fact]
     public async Task A_fragment_is_the_work_of_the_page_without_its_frame()
     {
-        await using var app = await TestApp.StartAsync("tern-2800");
+        await using var app = await TestApp.LookAsync();
         using var request = new HttpRequestMessage(HttpMethod.Get, "/cars/tern-2800/mixture?rpm=2750&throttle=11");
         request.Headers.Add("X-Tickover-Fragment", "work");
 
@@ -43,7 +43,7 @@ public sealed class BenchPagesTests
     [InlineData("barrel=99")]
     public async Task A_place_that_is_none_is_refused_in_words(string query)
     {
-        await using var app = await TestApp.StartAsync("tern-2800");
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync($"/cars/tern-2800/mixture?{query}", HttpStatusCode.BadRequest);
 
@@ -56,7 +56,7 @@ public sealed class BenchPagesTests
     [InlineData("rpm=6000&throttle=0")]
     public async Task The_ends_of_the_range_give_figures_or_say_why_not_and_never_NaN(string query)
     {
-        await using var app = await TestApp.StartAsync("tern-2800");
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync($"/cars/tern-2800/mixture?{query}");
 
@@ -71,7 +71,7 @@ public sealed class BenchPagesTests
     [InlineData("airCorrector", "192")]
     public async Task A_jet_on_trial_shows_both_maps_and_their_difference(string part, string value)
     {
-        await using var app = await TestApp.StartAsync("osprey-v8");
+        await using var app = await TestApp.LookAsync();
         using var request = new HttpRequestMessage(HttpMethod.Get, $"/cars/osprey-v8/jets?part={part}&value={value}");
         request.Headers.Add("X-Tickover-Fragment", "wide");
 
@@ -104,7 +104,7 @@ public sealed class BenchPagesTests
     [Fact]
     public async Task A_trial_size_that_cannot_be_used_says_why_and_keeps_what_was_typed()
     {
-        await using var app = await TestApp.StartAsync("osprey-v8");
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/cars/osprey-v8/jets?part=choke&value=99+mm", HttpStatusCode.UnprocessableEntity);
 
@@ -116,7 +116,7 @@ public sealed class BenchPagesTests
     [Fact]
     public async Task A_trial_for_one_barrel_changes_that_one_on_fitting()
     {
-        await using var app = await TestApp.StartAsync("osprey-v8");
+        await using var app = await TestApp.LookAsync();
         const string query = "?barrel=3&rpm=2750&throttle=11&part=mainJet&value=152&for=one";
 
         using var answer = await app.PostFormAsync($"/cars/osprey-v8/jets{query}", $"/cars/osprey-v8/fit{query}");

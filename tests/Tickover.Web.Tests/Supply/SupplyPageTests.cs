@@ -7,7 +7,7 @@ public sealed class SupplyPageTests
     [Fact]
     public async Task The_samples_are_at_hand()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/supply");
 
@@ -17,7 +17,7 @@ public sealed class SupplyPageTests
     [Fact]
     public async Task The_line_is_drawn_with_every_part_and_its_case_in_words()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/supply/tern?case=hot");
 
@@ -30,7 +30,7 @@ public sealed class SupplyPageTests
     [Fact]
     public async Task A_part_shows_its_working_with_its_equation()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/supply/tern?part=filter");
 
@@ -44,7 +44,7 @@ public sealed class SupplyPageTests
     [InlineData("/supply/tern?part=carpet", HttpStatusCode.BadRequest)]
     public async Task What_is_not_there_is_said(string address, HttpStatusCode status)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         using var request = new HttpRequestMessage(HttpMethod.Get, address);
 
         using var answer = await app.SendAsync(request);

@@ -8,7 +8,7 @@ public sealed class TankPageTests
     [Fact]
     public async Task The_samples_are_at_hand_without_a_visit()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/tanks");
 
@@ -18,7 +18,7 @@ public sealed class TankPageTests
     [Fact]
     public async Task Tanks_are_drawn_with_their_fuel_sliders_that_work_as_a_form_and_their_table()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/tanks/tern?litres=20&nose=-10&left=12");
 
@@ -35,7 +35,7 @@ public sealed class TankPageTests
     [Fact]
     public async Task The_script_gets_the_drawing_alone()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         using var request = new HttpRequestMessage(HttpMethod.Get, "/tanks/gannet?litres=12");
         request.Headers.Add("X-Tickover-Fragment", "drawing");
 
@@ -87,7 +87,7 @@ public sealed class TankPageTests
     [InlineData("/tanks/tern?left=steep", HttpStatusCode.BadRequest)]
     public async Task What_is_not_there_is_said(string address, HttpStatusCode status)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync(address, status);
 

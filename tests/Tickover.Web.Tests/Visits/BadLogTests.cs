@@ -8,7 +8,7 @@ public sealed class BadLogTests
     [Fact]
     public async Task Says_what_is_missing_and_keeps_nothing()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, visit) = await LogDrops.BeginAsync(app);
         var junk = new byte[20_000];
         new Random(3).NextBytes(junk);
@@ -38,7 +38,7 @@ public sealed class BadLogTests
     [Fact]
     public async Task Of_a_thousand_columns_those_used_are_shown_and_any_other_can_be_named()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, visit) = await LogDrops.BeginAsync(app);
         var lines = LogColumnsTests.Log("time,rpm,tps,lambda,last").Split('\n', StringSplitOptions.RemoveEmptyEntries);
         var spare = string.Concat(Enumerable.Range(0, 995).Select(i => $",spare {i}"));
@@ -56,7 +56,7 @@ public sealed class BadLogTests
     [Fact]
     public async Task Two_engines_one_after_the_other_are_said_and_one_part_is_taken()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, visit) = await LogDrops.BeginAsync(app);
         var first = LogColumnsTests.Log("time,rpm,tps,lambda,spare");
         var other = string.Join('\n', first.Split('\n').Skip(1).Select(Faster));

@@ -14,7 +14,7 @@ public sealed class LogColumnsTests
     [Fact]
     public async Task Every_column_is_shown_with_what_it_was_taken_for_and_every_row_is_counted()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, _) = await LogDrops.BeginAsync(app, "Larkfield Osprey V8");
 
         using var kept = await LogDrops.DropAsync(app, here, "osprey-road.csv", await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "samples", "osprey-road.csv")));
@@ -34,7 +34,7 @@ public sealed class LogColumnsTests
     [Fact]
     public async Task A_correction_is_read_so_at_once_and_remembered_for_the_next_file_with_these_headings()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, visit) = await LogDrops.BeginAsync(app);
         var log = Log("when,speed of the crank,pedal,probe A,probe B");
 
@@ -60,7 +60,7 @@ public sealed class LogColumnsTests
     [Fact]
     public async Task A_kept_log_is_read_again_in_place_and_undone_in_one_step()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, visit) = await LogDrops.BeginAsync(app, "Larkfield Osprey V8");
         using var kept = await LogDrops.DropAsync(app, here, "run.csv", Log("time,rpm,tps,lambda1,afr2"));
         var first = Assert.Single((await app.Record.VisitAsync(visit))!.Runs);
@@ -80,7 +80,7 @@ public sealed class LogColumnsTests
     [Fact]
     public async Task A_correction_that_cannot_be_changes_nothing_and_says_what_would_do()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, visit) = await LogDrops.BeginAsync(app);
         using var kept = await LogDrops.DropAsync(app, here, "run.csv", Log("time,rpm,tps,lambda,spare"));
 

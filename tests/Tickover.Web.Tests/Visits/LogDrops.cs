@@ -7,7 +7,6 @@ internal static class LogDrops
 {
     public static async Task<(string Here, Id<Visit> Visit)> BeginAsync(TestApp app, string car = "Larkfield Tern 2800")
     {
-        using var loaded = await app.PostFormAsync("/begin", "/begin/demonstration");
         var visit = (await app.Record.OpenVisitsAsync()).First(v => string.Equals(v.Car.Name, car, StringComparison.Ordinal));
 
         // The demonstration's own run is taken off, so that what is dropped stands alone.

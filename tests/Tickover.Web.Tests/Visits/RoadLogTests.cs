@@ -11,7 +11,7 @@ public sealed class RoadLogTests
     [Fact]
     public async Task A_log_dropped_on_a_car_is_kept_as_points_and_jets_chosen_from_it_are_fitted_and_undone()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, visit) = await LogDrops.BeginAsync(app);
 
         using var kept = await LogDrops.DropAsync(app, here, "tern-road.csv", await File.ReadAllBytesAsync(Sample));
@@ -37,7 +37,7 @@ public sealed class RoadLogTests
     [InlineData("cold.csv", "time,rpm\n0,900\n1,900\n2,900\n")]
     public async Task A_file_that_is_no_log_is_refused_in_words_and_nothing_is_kept(string name, string text)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         var (here, visit) = await LogDrops.BeginAsync(app);
 
         using var refused = await LogDrops.DropAsync(app, here, name, System.Text.Encoding.UTF8.GetBytes(text));
@@ -66,7 +66,7 @@ public sealed class RoadLogTests
     [Fact]
     public async Task The_shelf_is_counted_once_a_size()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.DemonstrationAsync();
         await LogDrops.BeginAsync(app);
 
         using var first = await app.PostFormAsync("/shelf", "/shelf", ("part", "mainJet"), ("size", "135"), ("count", "4"));

@@ -7,7 +7,7 @@ public sealed class WallPageTests
     [Fact]
     public async Task The_samples_are_at_hand()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/walls");
 
@@ -18,7 +18,7 @@ public sealed class WallPageTests
     [Fact]
     public async Task Cautions_stand_before_the_map_and_a_cell_opens_its_working()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/walls/tern?cell=b3");
         var html = page.DocumentElement.OuterHtml;
@@ -34,7 +34,7 @@ public sealed class WallPageTests
     [Fact]
     public async Task A_leak_test_shows_its_curve_and_the_smallest_leak_it_saw()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync("/leaks/tern");
 
@@ -46,7 +46,7 @@ public sealed class WallPageTests
     [Fact]
     public async Task A_document_with_slips_comes_back_whole_with_all_of_them()
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
         var text = (await File.ReadAllTextAsync(Path.Combine(Repository.Samples, "tern.wall.json"))).Replace("\"brass\"", "\"bras\"", StringComparison.Ordinal).Replace("\"thickness\": 0.9", "\"thickness\": -0.9", StringComparison.Ordinal);
 
         using var answer = await app.PostFormAsync("/walls", "/walls", ("document", text));
@@ -63,7 +63,7 @@ public sealed class WallPageTests
     [InlineData("/walls/tern?cell=Z99", HttpStatusCode.BadRequest)]
     public async Task What_is_not_there_is_said_with_a_way_back(string address, HttpStatusCode status)
     {
-        await using var app = await TestApp.StartAsync();
+        await using var app = await TestApp.LookAsync();
 
         var page = await app.PageAsync(address, status);
 
