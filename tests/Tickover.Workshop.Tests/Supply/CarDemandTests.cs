@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using Tickover.Workshop.Cars;
 using Tickover.Workshop.Mixture;
 using Tickover.Workshop.Supply;
@@ -30,11 +32,13 @@ public sealed class CarDemandTests
     [Fact]
     public void The_origin_says_speed_air_and_mixture_and_comes_to_the_figure()
     {
-        var said = System.Text.RegularExpressions.Regex.Match(
+        var said = Regex.Match(
             OfCar.Engine.Origin,
-            @"^(?<air>[\d.]+) kg/h of air ÷ (?<ratio>[\d.]+) \(λ (?<lambda>[\d.]+)\) ÷ (?<density>\d+) kg/m³ = (?<litres>[\d.]+) l/h, by the models of Larkfield Tern 2800 wide open at (?<rpm>\d+) rpm, the most of 600 to (?<last>\d+) rpm; ±10 %$");
+            @"^(?<air>[\d.]+) kg/h of air ÷ (?<ratio>[\d.]+) \(λ (?<lambda>[\d.]+)\) ÷ (?<density>\d+) kg/m³ = (?<litres>[\d.]+) l/h, by the models of Larkfield Tern 2800 wide open at (?<rpm>\d+) rpm, the most of 600 to (?<last>\d+) rpm; ±10 %$",
+            RegexOptions.ExplicitCapture,
+            TimeSpan.FromSeconds(1));
         Assert.True(said.Success, OfCar.Engine.Origin);
-        double Of(string name) => double.Parse(said.Groups[name].Value, System.Globalization.CultureInfo.InvariantCulture);
+        double Of(string name) => double.Parse(said.Groups[name].Value, CultureInfo.InvariantCulture);
 
         Assert.Equal(Of("litres"), 1000 * Of("air") / Of("ratio") / Of("density"), 0.5);
         Assert.InRange(Of("lambda"), 0.7, 1.05);
@@ -48,7 +52,7 @@ public sealed class CarDemandTests
         Assert.Equal("supply (35)", models.Equation);
         Assert.Equal("supply (30)", thumb.Equation);
         Assert.EndsWith("kg/h ÷ 0.33 kg/kWh (common practice)", thumb.NumbersIn, StringComparison.Ordinal);
-        Assert.Equal(OfCar.Engine.FullLoadKilogramsPerSecond * 3600 / 0.33, double.Parse(thumb.Answer[..^3], System.Globalization.CultureInfo.InvariantCulture), 1.0);
+        Assert.Equal(OfCar.Engine.FullLoadKilogramsPerSecond * 3600 / 0.33, double.Parse(thumb.Answer[..^3], CultureInfo.InvariantCulture), 1.0);
     }
 
     [Fact]
