@@ -21,7 +21,7 @@ internal sealed class LeakText(int width)
         Paragraphs(text, LeakCautions.All);
         text.AppendLine().AppendLine(analysis.Verdict.Heading);
         WrappedText.Append(text, width, Indent, analysis.Verdict.Why);
-        text.AppendLine().Append("Pressure above the air around, ").AppendLine(analysis.Sheet.Unit.Name);
+        text.AppendLine().Append("Pressure above the air around, ").AppendLine(analysis.Sheet.Unit.Words);
         text.Append(TextTable.Text(width, ["Minutes\t", "As read\t", "At one temperature\t", "On the line\t"], analysis.Curve.Select(p => (string[])
         [
             p.Minutes.ToString("0.##", CultureInfo.InvariantCulture), Figure(p.GaugePascals, analysis.Sheet.Unit), Figure(p.CorrectedPascals, analysis.Sheet.Unit), Figure(p.FittedPascals, analysis.Sheet.Unit),

@@ -40,7 +40,7 @@ public static class LeakPicture
         var (curve, unit) = (analysis.Curve, analysis.Sheet.Unit);
         var (all, begin) = (Pressures(analysis), curve[0].FittedPascals);
         var places = all.Max() - all.Min() + 2 * Margin(all) < 3 ? "0.0#" : "0.#";
-        frame.Draw(drawing, $"Pressure above the air around, {unit.Name}", "minutes", v => v.ToString(places, CultureInfo.InvariantCulture), v => v.ToString("0.#", CultureInfo.InvariantCulture));
+        frame.Draw(drawing, $"Pressure above the air around, {unit.Words}", "minutes", v => v.ToString(places, CultureInfo.InvariantCulture), v => v.ToString("0.#", CultureInfo.InvariantCulture));
         drawing.Line(frame.At(curve[0].Minutes, begin / unit.Pascals), frame.At(curve[^1].Minutes, (begin - Fall(analysis)) / unit.Pascals), new Look { Stroke = Paint.Mark, Width = 3, Dashes = (12, 6) });
         drawing.Line(frame.At(curve[0].Minutes, begin / unit.Pascals), frame.At(curve[^1].Minutes, curve[^1].FittedPascals / unit.Pascals), Look.Line(Paint.Ink, 2.5));
         Points(drawing, frame, analysis);

@@ -1,22 +1,16 @@
-using System.Globalization;
-using System.Text;
 using System.Text.Json;
 using Tickover.Physics.Sending;
 using Tickover.Workshop.Gauges;
 
 namespace Tickover.Web.Gauges;
 
-/// <summary>The course as figures for the moving picture and as lines for the strip.</summary>
+/// <summary>The course as figures for the moving picture.</summary>
 /// <param name="analysis">What was worked out.</param>
 internal sealed class GaugeFilm(GaugeAnalysis analysis)
 {
-    internal const double StripWidth = 772;
-    internal const double StripHeight = 140;
     private const double Litre = 1e-3;
 
     private IReadOnlyList<SendingMoment> Course => analysis.Course;
-
-    private double Duration => Math.Max(1, Course[^1].Seconds);
 
     /// <summary>The moment at which the needle is most wrong.</summary>
     internal int Worst => Enumerable.Range(0, Course.Count).MaxBy(k => Math.Abs(analysis.NeedleLitres[k] - Truth(k)));
@@ -52,56 +46,9 @@ internal sealed class GaugeFilm(GaugeAnalysis analysis)
         bore = analysis.Story.Tanks.Pipe.BoreMetres * 1e3,
     });
 
-    internal string TruthLine() => Line(Truth);
-
-    internal string NeedleLine() => Line(k => analysis.NeedleLitres[k]);
-
-    internal string EstimateLine() => Line(k => analysis.Estimates[k].CubicMetres / Litre);
-
-    internal string Band()
-    {
-        var path = new StringBuilder();
-        for (var k = 0; k < Course.Count; k++)
-        {
-            path.Append(k == 0 ? 'M' : 'L').Append(At(k, analysis.Estimates[k].HighCubicMetres / Litre));
-        }
-
-        for (var k = Course.Count - 1; k >= 0; k--)
-        {
-            path.Append('L').Append(At(k, analysis.Estimates[k].LowCubicMetres / Litre));
-        }
-
-        return path.Append('Z').ToString();
-    }
-
-    /// <summary>Places and words of the marks of time under the strip.</summary>
-    internal IEnumerable<(string X, string Anchor, string Text)> Times() =>
-        Enumerable.Range(0, 5).Select(i => (Number(StripWidth * i / 4), i switch { 0 => "start", 4 => "end", _ => "middle" }, string.Create(CultureInfo.InvariantCulture, $"{Duration * i / 4:0} s")));
-
-    /// <summary>Height of a quarter, half and three quarters of the capacity.</summary>
-    internal IEnumerable<(string Y, string Text)> Marks() =>
-        Enumerable.Range(1, 3).Select(i => (Number(Y(analysis.CapacityLitres * i / 4)), string.Create(CultureInfo.InvariantCulture, $"{analysis.CapacityLitres * i / 4:0} L")));
-
     private static object Tank(LinkedTank t) => new { left = t.LeftMetres * 1e3, width = t.WidthMetres * 1e3, height = t.Table.HeightMetres * 1e3, floor = t.FloorMetres * 1e3 };
-
-    private static string Number(double value) => value.ToString("0.0", CultureInfo.InvariantCulture);
 
     private double Truth(int k) => Course[k].TotalCubicMetres / Litre;
 
     private IEnumerable<double> Each(Func<SendingMoment, double> value, int digits) => Course.Select(m => Math.Round(value(m), digits));
-
-    private string Line(Func<int, double> litres)
-    {
-        var path = new StringBuilder();
-        for (var k = 0; k < Course.Count; k++)
-        {
-            path.Append(k == 0 ? 'M' : 'L').Append(At(k, litres(k)));
-        }
-
-        return path.ToString();
-    }
-
-    private string At(int k, double litres) => Number(StripWidth * Course[k].Seconds / Duration) + " " + Number(Y(litres));
-
-    private double Y(double litres) => StripHeight * (1 - Math.Clamp(litres / analysis.CapacityLitres, 0, 1));
 }

@@ -17,7 +17,7 @@ public static class LeakFigures
     /// <param name="pascals">Pa.</param>
     /// <param name="unit">The unit.</param>
     /// <returns>Figure and unit.</returns>
-    public static string Pressure(double pascals, PressureUnit unit) => $"{Three(pascals / unit.Pascals)}{Thin}{unit.Name}";
+    public static string Pressure(double pascals, PressureUnit unit) => $"{Three(pascals / unit.Pascals)}{Thin}{unit.Words}";
 
     /// <summary>The width of a hole in mm to two digits.</summary>
     /// <param name="metres">m.</param>

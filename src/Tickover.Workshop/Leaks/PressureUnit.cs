@@ -5,6 +5,16 @@ namespace Tickover.Workshop.Leaks;
 /// <param name="Pascals">One of it, Pa.</param>
 public sealed record PressureUnit(string Name, double Pascals)
 {
+    /// <summary>As people read it on an axis or in a table.</summary>
+    public string Words => Name switch
+    {
+        "mmH2O" => "mm of water",
+        "inH2O" => "inches of water",
+        "mmHg" => "mm of mercury",
+        "inHg" => "inches of mercury",
+        _ => Name,
+    };
+
     /// <summary>All units known, by the conversions of UnitsNet.</summary>
     public static IReadOnlyList<PressureUnit> All { get; } =
     [

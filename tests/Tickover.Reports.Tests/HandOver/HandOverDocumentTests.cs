@@ -45,6 +45,19 @@ public sealed class HandOverDocumentTests
     }
 
     [Fact]
+    public void A_gauge_described_on_a_worksheet_is_explained_though_nobody_filled_the_tanks_in_steps()
+    {
+        var record = Visits.Empty();
+        var sheet = new Worksheet { Visit = record.Visit.Id, Stage = Stage.Gauge, Form = "tickover-gauge-1", Name = "Gauge", On = Visits.Today, Document = Visits.SampleFile("tern.gauge.json") };
+
+        var text = PaperShop.Cells(PaperShop.Write(HandOverDocument.Of(record with { Worksheets = [sheet] }, Visits.Settings)));
+
+        Assert.DoesNotContain("The tanks and the gauge were not measured", text, StringComparison.Ordinal);
+        Assert.Contains("not measured by filling in steps", text, StringComparison.Ordinal);
+        Assert.Contains("give it 4 minutes", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Key_figures_stand_with_unit_band_instrument_and_day()
     {
         var text = PaperShop.Cells(PaperShop.Write(HandOverDocument.Of(Visits.Demonstration(), Visits.Settings)));

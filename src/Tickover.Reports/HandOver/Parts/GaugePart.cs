@@ -1,4 +1,5 @@
 using Tickover.Reports.Paper;
+using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Visits.Measures;
 
@@ -16,7 +17,11 @@ internal static class GaugePart
         var steps = StrappingStep.Of(Rounds.Valid(t.Record.Readings));
         if (tanks.Count == 0 && steps.Count == 0)
         {
-            yield return t.Tell("The tanks and the gauge were not measured on this visit, so we cannot say what the needle means in litres.");
+            foreach (var block in Unread(t))
+            {
+                yield return block;
+            }
+
             yield break;
         }
 
@@ -34,6 +39,12 @@ internal static class GaugePart
 
         yield return new SideBySide(words, [.. Needle(t, steps)]);
     }
+
+    // Without readings of the stage there may be a worksheet that describes tanks and sender.
+    private static IEnumerable<Block> Unread(Telling t) =>
+        t.Record.SheetOf(GaugeDocument.Format) is { } sheet && GaugeDocument.Read(sheet.Document).Story is { } story
+            ? WorkedGauge.Of(t, story)
+            : [t.Tell("The tanks and the gauge were not measured on this visit, so we cannot say what the needle means in litres.")];
 
     private static List<GaugeVessel> Tanks(Telling t)
     {

@@ -25,14 +25,14 @@ internal static class SheetPart
         }
 
         yield return new Heading(3, t.Say("Measured and worked out"));
-        yield return t.TableOr(
-            "", "Measured and worked out", [new Column("What was measured"), new Column("What it comes to")],
-            [.. told.Select(s => (IReadOnlyList<Prose>)[Prose.Bold(PaperText.Capital(s.Sheet.Name)).Then($", {t.ShortDay(s.Sheet.On)}"), Prose.Bold($"{s.Account!.Heading}. ").Then(string.Join(' ', s.Account.Sentences))])]);
-        foreach (var (sheet, _) in told)
+        foreach (var (sheet, account) in told)
         {
-            if (Picture(sheet) is { } picture)
+            var named = new Paragraph(Prose.Bold(PaperText.Capital(sheet.Name)).Then($", {t.ShortDay(sheet.On)}"));
+            var said = new Paragraph(Prose.Bold($"{account!.Heading}. ").Then(account.Sentences.Count > 0 ? account.Sentences[0] : ""));
+            yield return Picture(sheet) is { } picture ? new Together([named, picture, said]) : new Together([named, said]);
+            if (account.Sentences.Count > 1)
             {
-                yield return new Together([new Paragraph(Prose.Bold(PaperText.Capital(sheet.Name))), picture]);
+                yield return new Items([.. account.Sentences.Skip(1).Select(Prose.Of)]);
             }
         }
     }

@@ -27,7 +27,6 @@
  * @property {number} bore
  */
 
-const stripWidth = 772;
 const middle = 400;
 const floorAt = 318;
 
@@ -189,7 +188,9 @@ function show(root, film, scale, k) {
   lamp?.classList.toggle("lit", get(film.lamp) === 1);
   words(root, "[data-gauge-lamp]", `Low-fuel lamp: ${get(film.lamp) === 1 ? "LIT" : "off"}${get(film.covered) === 1 ? "" : ". The pick-up draws air"}`);
   const end = film.seconds[film.seconds.length - 1] || 1;
-  root.querySelector("[data-gauge-now]")?.setAttribute("d", `M${((stripWidth * get(film.seconds)) / end).toFixed(1)} 0V140`);
+  for (const line of root.querySelectorAll("[data-gauge-now]")) {
+    line.setAttribute("d", `M${((Number(line.getAttribute("data-gauge-now")) * get(film.seconds)) / end).toFixed(1)} 0V140`);
+  }
   root.querySelector("[data-gauge-moment]")?.setAttribute("aria-valuetext", `${get(film.seconds).toFixed(0)} seconds: needle ${get(film.needleLitres).toFixed(1)}, truth ${truth.toFixed(1)} litres`);
 }
 
