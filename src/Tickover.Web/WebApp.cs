@@ -11,6 +11,7 @@ using Tickover.Web.Linkages;
 using Tickover.Web.Mixture;
 using Tickover.Web.RoadLogs;
 using Tickover.Web.StripDown;
+using Tickover.Web.Supply;
 using Tickover.Web.Tanks;
 using Tickover.Web.Visits;
 using Tickover.Web.Walls;
@@ -106,7 +107,8 @@ public static class WebApp
         services.AddSingleton<Drawings>();
         services.AddRoadLogs();
         services.AddWorksheets();
-        services.AddTanks();
+        services.AddSingleton<TanksInHand>();
+        services.AddSingleton<SuppliesInHand>();
         services.AddSingleton<LinkagesInHand>();
         services.AddSingleton<WallDesk>();
         services.AddSingleton<StripDesk>();

@@ -31,7 +31,7 @@ public sealed class SupplyCommandTests
     [Fact]
     public async Task A_supply_that_does_not_carry_the_engine_ends_with_one()
     {
-        var hungry = Repository.Read("samples/tern.supply.json").Replace("\"power\": 110", "\"power\": 400", StringComparison.Ordinal);
+        var hungry = Repository.Read("samples/tern.supply.json").Replace("\"mainJet\": 135", "\"mainJet\": 260", StringComparison.Ordinal);
 
         var ran = await Ran.OfAsync(hungry, ["supply", "-"]);
 

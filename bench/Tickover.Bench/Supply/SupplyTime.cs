@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using Tickover.Physics.Fuels;
 using Tickover.Physics.Supply;
+using Tickover.Workshop.Supply;
 
 namespace Tickover.Bench.Supply;
 
@@ -9,6 +10,7 @@ namespace Tickover.Bench.Supply;
 internal static class SupplyTime
 {
     private const int Repeats = 200;
+    private const int CarRepeats = 15;
 
     public static int Run()
     {
@@ -35,7 +37,26 @@ internal static class SupplyTime
         var readings = new Dictionary<SupplyReadingKind, double> { [SupplyReadingKind.FlowAtChamber] = 1e-5, [SupplyReadingKind.DeadHead] = 20_000 };
         var (diagnosis, worst) = Timed(() => SupplyDiagnostician.Diagnose(test, readings));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"diagnosis, three chambers, return",-40} {diagnosis,10:F3} {worst,9:F3}"));
+        Demand();
         return 0;
+    }
+
+    // What a car document in place of the power costs: its full load and its idle, once; after that both are kept.
+    private static void Demand()
+    {
+        var text = File.ReadAllText(Path.Combine(Samples.Root, "samples", "tern.supply.json"));
+        var times = Enumerable.Range(0, CarRepeats).Select(i =>
+        {
+            var other = text.Replace("\"18 °C\"", string.Create(CultureInfo.InvariantCulture, $"\"{10 + i} °C\""), StringComparison.Ordinal); // another day: nothing kept of it
+            var watch = Stopwatch.StartNew();
+            return SupplyDocument.Read(other).Supply is null ? throw new InvalidOperationException("The sample is not read.") : watch.Elapsed.TotalMilliseconds;
+        }).Order().ToList();
+        var supply = SupplyDocument.Read(text).Supply!;
+        var (whole, longest) = Timed(() => SupplyAnalyst.Of(supply));
+        var (again, _) = Timed(() => SupplyDocument.Read(text));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"demand from a car, first time (median)",-40} {times[CarRepeats / 2],10:F1} {times[^1],9:F1}"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"the document read again",-40} {again,10:F3}"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"analysis of the sample, all cases",-40} {whole,10:F3} {longest,9:F3}"));
     }
 
     private static (double Mean, double Longest) Timed<T>(Func<T> work)

@@ -43,10 +43,28 @@ internal abstract class DocumentCommand<TSubject> : ExampledCommand
     {
     }
 
+    /// <summary>Where the command reads and writes.</summary>
+    protected Terminal Terminal => _terminal;
+
+    /// <summary>What is said to be going on where it takes long.</summary>
+    protected virtual string Doing => "Working it out";
+
     /// <summary>Reads the document.</summary>
     /// <param name="text">Its text.</param>
     /// <returns>What it describes, or all that is wrong with it.</returns>
     protected abstract (TSubject? Subject, IReadOnlyList<Fault> Faults) Read(string text);
+
+    /// <summary>Reads a document that may name files beside it.</summary>
+    /// <param name="text">Its text.</param>
+    /// <param name="file">Its own file, or - for the standard input.</param>
+    /// <returns>What it describes, or all that is wrong with it.</returns>
+    protected virtual (TSubject? Subject, IReadOnlyList<Fault> Faults) Read(string text, string file) => Read(text);
+
+    /// <summary>Does to the subject what the command's own options ask.</summary>
+    /// <param name="subject">What the document describes.</param>
+    /// <param name="parsed">The command line.</param>
+    /// <returns>What is to be worked out, or why it cannot be.</returns>
+    protected virtual Answer<TSubject> Asked(TSubject subject, ParseResult parsed) => subject;
 
     /// <summary>Works it out.</summary>
     /// <param name="subject">What the document describes.</param>
@@ -64,13 +82,19 @@ internal abstract class DocumentCommand<TSubject> : ExampledCommand
             return await RefuseAsync(text.Complaint);
         }
 
-        var (subject, faults) = Read(text.Value);
+        var (subject, faults) = Read(text.Value, file);
         if (subject is null)
         {
             return await RefuseAsync($"{file} cannot be used:{Environment.NewLine}{FaultTable.Text(faults, _terminal.Width)}");
         }
 
-        var (answer, isNo) = Answer(subject, parsed.GetValue(_json), _terminal.Width);
+        var asked = Asked(subject, parsed);
+        if (!asked.Good)
+        {
+            return await RefuseAsync(asked.Complaint);
+        }
+
+        var (answer, isNo) = await Progress.ShowAsync(_terminal, Doing, _ => Answer(asked.Value, parsed.GetValue(_json), _terminal.Width), TimeProvider.System, cancellation);
         var given = _delivery.Give(parsed, answer, cancellation);
         return given == ExitCode.Done && isNo ? ExitCode.AnswerIsNo : given;
     }

@@ -12,8 +12,5 @@ internal sealed class SenderCommand(Terminal terminal)
     protected override string? Lacks(TankSet set) => set.Readings.Count == 0 ? "no readings are given. Add \"readings\": [{ \"litres\": 10, \"ohms\": 180, \"needle\": 0.2 }]." : null;
 
     /// <inheritdoc/>
-    protected override string Text(TankAnalysis analysis) => new SenderText(Width).Text(analysis);
-
-    /// <inheritdoc/>
-    protected override string Json(TankAnalysis analysis) => TankJson.Sender(analysis);
+    protected override string Text(TankAnalysis analysis, bool json, int width) => json ? TankJson.Sender(analysis) : new SenderText(width).Text(analysis);
 }

@@ -12,8 +12,5 @@ internal sealed class TankCommand(Terminal terminal)
     protected override string? Lacks(TankSet set) => set.Tanks.Count == 0 ? "no tank is described, so there is no table to make. Describe one, or use 'tickover sender'." : null;
 
     /// <inheritdoc/>
-    protected override string Text(TankAnalysis analysis) => new TankText(Width).Text(analysis);
-
-    /// <inheritdoc/>
-    protected override string Json(TankAnalysis analysis) => TankJson.Tank(analysis);
+    protected override string Text(TankAnalysis analysis, bool json, int width) => json ? TankJson.Tank(analysis) : new TankText(width).Text(analysis);
 }

@@ -16,6 +16,12 @@ internal sealed record SupplyReport
     /// <summary>How the full-load demand was come by.</summary>
     public required string Demand { get; init; }
 
+    /// <summary>How the idle demand was come by.</summary>
+    public required string IdleDemand { get; init; }
+
+    /// <summary>How both were worked out; empty where the document says them or the power.</summary>
+    public required IReadOnlyList<SupplyReportStep> DemandWorking { get; init; }
+
     public required string Fuel { get; init; }
 
     public required IReadOnlyList<SupplyReportCase> Cases { get; init; }

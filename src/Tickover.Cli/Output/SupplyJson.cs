@@ -21,6 +21,8 @@ internal static class SupplyJson
         Carries = a.Carries,
         Verdict = a.Verdict,
         Demand = a.Supply.Engine.Origin,
+        IdleDemand = a.Supply.Engine.IdleOrigin,
+        DemandWorking = [.. a.Supply.Engine.Working.Select(step => new SupplyReportStep(step.Title, step.NumbersIn, step.Answer, step.Note))],
         Fuel = a.Supply.FuelName,
         Cases = [.. a.Cases.Select(Case)],
         Findings = [.. a.Findings.Select(f => new SupplyReportFinding(f.Heading, f.Standing.ToString(), f.Margin, f.Words, f.Next))],

@@ -18,6 +18,7 @@ internal sealed class SupplyText(int width)
         var text = new StringBuilder();
         text.AppendLine(analysis.Supply.Name);
         WrappedText.Append(text, width, string.Empty, analysis.Verdict);
+        Demand(text, analysis.Supply.Engine);
         text.AppendLine();
         text.Append(TextTable.Text(width, ["Looked at", "Margin\t", "Stands"], analysis.Findings.Select(f => new[] { f.Heading, f.Margin, SupplyWords.Standing(f.Standing) })));
         foreach (var finding in analysis.Findings)
@@ -45,6 +46,18 @@ internal sealed class SupplyText(int width)
         text.AppendLine();
         WrappedText.Append(text, width, string.Empty, SupplyBands.Origin);
         return text.ToString();
+    }
+
+    private void Demand(StringBuilder text, SupplyEngine engine)
+    {
+        text.AppendLine().AppendLine("What the engine takes");
+        WrappedText.Append(text, width, "  ", $"Full load: {engine.Origin}.");
+        WrappedText.Append(text, width, "  ", $"Idle: {engine.IdleOrigin}.");
+        foreach (var step in engine.Working)
+        {
+            var isSaid = engine.Origin.Contains(step.NumbersIn, StringComparison.Ordinal) || engine.IdleOrigin.Contains(step.NumbersIn, StringComparison.Ordinal);
+            WrappedText.Append(text, width, "  ", isSaid ? step.Note : $"{step.Title}: {step.NumbersIn} = {step.Answer}. {step.Note}");
+        }
     }
 
     private void Line(StringBuilder text, SupplyAnalysis analysis)

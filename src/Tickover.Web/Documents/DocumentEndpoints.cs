@@ -11,7 +11,7 @@ internal static class DocumentEndpoints
         ("/linkage-document", "linkage-document", "How a linkage is written down", "/linkages", "Linkages"),
         ("/wall-document", "wall-document", "How a wall survey is written down", "/walls", "Walls"),
         ("/leak-document", "leak-document", "How a leak test is written down", "/walls", "Walls"),
-        ("/supply-document", "supply-document", "How a supply is written down", "/supply", "Supplies"),
+        ("/supply-document", "supply-document", "How a fuel line is written down", "/supply", "Fuel lines"),
         ("/level-document", "level-document", "How float levels are written down", "/strip-down", "Levels and wear"),
         ("/wear-document", "wear-document", "How wear is written down", "/strip-down", "Levels and wear"),
         ("/build-document", "build-document", "How bench settings are written down", "/", "Shop"),

@@ -10,16 +10,4 @@ namespace Tickover.Web.Gauges;
 /// <param name="Remedy">The remedy it is drawn with.</param>
 /// <param name="Analysis">What comes of it.</param>
 /// <param name="Visit">The visit it was come to from; null where it was none.</param>
-public sealed record GaugePlace(string Id, GaugeStory Story, string? Road, string Remedy, GaugeAnalysis Analysis, Id<Visit>? Visit)
-{
-    /// <summary>Addresses of the list.</summary>
-    /// <param name="visit">The visit it was come to from.</param>
-    /// <returns>The address.</returns>
-    public static string List(Id<Visit>? visit) => $"/gauges{(visit is { } known ? $"?visit={known}" : "")}";
-
-    /// <summary>Address of one.</summary>
-    /// <param name="id">Its name in the address.</param>
-    /// <param name="visit">The visit it was come to from.</param>
-    /// <returns>The address.</returns>
-    public static string Of(string id, Id<Visit>? visit) => $"/gauges/{id}{(visit is { } known ? $"?visit={known}" : "")}";
-}
+public sealed record GaugePlace(string Id, GaugeStory Story, string? Road, string Remedy, GaugeAnalysis Analysis, Id<Visit>? Visit);

@@ -2,7 +2,15 @@ using Tickover.Workshop.Linkages;
 
 namespace Tickover.Web.Linkages;
 
-/// <summary>A linkage that is being looked at.</summary>
-/// <param name="Id">Its name in the address: a sample's name, or the beginning of the hash of the document.</param>
-/// <param name="Analysis">What it does.</param>
-public sealed record LinkageInHand(string Id, LinkageAnalysis Analysis);
+/// <summary>A linkage that can be looked at; worked out when it first is.</summary>
+/// <param name="linkage">The linkage.</param>
+public sealed class LinkageInHand(Linkage linkage)
+{
+    private readonly Lazy<LinkageAnalysis> _analysis = new(() => LinkageAnalyst.Of(linkage));
+
+    /// <summary>The linkage as described.</summary>
+    public Linkage Linkage => linkage;
+
+    /// <summary>What it does.</summary>
+    public LinkageAnalysis Analysis => _analysis.Value;
+}

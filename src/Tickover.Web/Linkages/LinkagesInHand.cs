@@ -1,67 +1,35 @@
-using System.Collections.Concurrent;
-using System.Security.Cryptography;
-using System.Text;
+using Tickover.Web.Worksheets;
 using Tickover.Workshop.Linkages;
+using Tickover.Workshop.Visits;
 
 namespace Tickover.Web.Linkages;
 
-/// <summary>The sample linkages, and those dropped last, while the server runs; the same document has the same address again.</summary>
-/// <param name="options">Names the folder of the samples.</param>
-public sealed class LinkagesInHand(WebAppOptions options)
+/// <summary>Linkages in hand.</summary>
+public sealed class LinkagesInHand
 {
-    private const string Ending = ".linkage.json";
-    private const int Most = 32;
-    private const int HashLength = 12;
-
-    private readonly ConcurrentDictionary<string, Lazy<LinkageInHand>> _known = new(StringComparer.Ordinal);
-    private readonly ConcurrentQueue<string> _dropped = [];
-    private readonly Lazy<IReadOnlyDictionary<string, Linkage>> _samples = new(() => Load(options.SamplesFolder));
-
-    /// <summary>The samples by their names in the address.</summary>
-    public IReadOnlyDictionary<string, Linkage> Samples => _samples.Value;
-
-    /// <summary>A linkage in hand.</summary>
-    /// <param name="id">Its name in the address.</param>
-    /// <returns>The linkage; null where it is not in hand.</returns>
-    public LinkageInHand? Find(string id) =>
-        _known.TryGetValue(id, out var known) ? known.Value
-        : Samples.TryGetValue(id, out var sample) ? Keep(id, sample)
-        : null;
-
-    /// <summary>Takes a linkage into the hand.</summary>
-    /// <param name="linkage">The linkage.</param>
-    /// <returns>It, with its address.</returns>
-    public LinkageInHand Take(Linkage linkage)
+    /// <summary>Makes the shelf.</summary>
+    /// <param name="options">Names the folder of the samples.</param>
+    public LinkagesInHand(WebAppOptions options)
     {
-        ArgumentNullException.ThrowIfNull(linkage);
-        var id = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(linkage.Document)))[..HashLength];
-        if (!_known.ContainsKey(id))
+        ArgumentNullException.ThrowIfNull(options);
+        Linkages = new(options.SamplesFolder, ".linkage.json", text => LinkageDocument.Read(text) is var reading ? (reading.Linkage is { } linkage ? new LinkageInHand(linkage) : null, reading.Faults) : default);
+        Intake = new()
         {
-            _dropped.Enqueue(id);
-            while (_dropped.Count > Most && _dropped.TryDequeue(out var oldest))
-            {
-                _known.TryRemove(oldest, out _);
-            }
-        }
-
-        return Keep(id, linkage);
+            Address = "/linkages",
+            Title = "Linkages",
+            Where = "From the pedal to every plate",
+            Ask = "A linkage as measured",
+            Lead = "Shafts, levers and rods in millimetres and degrees, measured with the pedal up and every plate on its stop.",
+            Guides = [("/linkage-document", "How a linkage is written down")],
+            Example = "osprey.linkage.json",
+            Stage = Stage.Balance,
+            Kinds = [IntakeKind.Of(LinkageDocument.Format, Linkages, "/linkages", one => (one.Linkage.Name, $"{one.Linkage.Carburettors.Count} carburettors, {one.Linkage.Links.Count} rods and couplings", ""))],
+        };
     }
 
-    private LinkageInHand Keep(string id, Linkage linkage) =>
-        _known.GetOrAdd(id, _ => new Lazy<LinkageInHand>(() => new LinkageInHand(id, LinkageAnalyst.Of(linkage)))).Value;
+    /// <summary>The linkages.</summary>
+    public DocumentShelf<LinkageInHand> Linkages { get; }
 
-    private static Dictionary<string, Linkage> Load(string? folder)
-    {
-        if (!Directory.Exists(folder))
-        {
-            return [];
-        }
-
-        var samples =
-            from path in Directory.EnumerateFiles(folder, "*" + Ending).Order(StringComparer.Ordinal)
-            let reading = LinkageDocument.Read(File.ReadAllText(path))
-            where reading.Linkage is not null
-            select (Id: Path.GetFileName(path)[..^Ending.Length], reading.Linkage);
-        return samples.ToDictionary(s => s.Id, s => s.Linkage, StringComparer.Ordinal);
-    }
+    /// <summary>Where they are taken in.</summary>
+    public Intake Intake { get; }
 }

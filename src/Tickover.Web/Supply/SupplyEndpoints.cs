@@ -11,34 +11,37 @@ internal static class SupplyEndpoints
 {
     public static void MapSupply(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/supply", (WorksheetSamples samples) => Pages.Show<SuppliesPage>(new { Samples = samples.Of(WorksheetForms.Supply) }));
-        routes.MapGet("/supply/{name}", (string name, string? @case, string? part, WorksheetSamples samples) =>
-            samples.Of(WorksheetForms.Supply).FirstOrDefault(s => string.Equals(s.File, name + WorksheetForms.Supply.SampleEnding, StringComparison.Ordinal)) is { Text: not null } sample
-                ? Show(sample.Text, $"/supply/{name}", null, @case, part)
-                : Pages.Error(StatusCodes.Status404NotFound, "No such sample.", ["Choose one of those at hand."], "/supply", "Supplies"));
-        routes.MapGet("/visits/{id}/supply/line", (string id, string? @case, string? part, VisitDesk desk) => desk.OnVisitAsync(id, record =>
-            record.SheetOf(SupplyDocument.Format) is { } sheet
-                ? Show(sheet.Document, Of(record.Visit.Id), record.Visit.Id, @case, part)
-                : Results.Redirect(WorksheetAddress.New(record.Visit.Id, WorksheetForms.Supply))));
+        var intake = routes.MapIntake(routes.ServiceProvider.GetRequiredService<SuppliesInHand>().Intake);
+        routes.MapGet("/supply/{id}", (string id, string? @case, string? part, SuppliesInHand supplies) =>
+            supplies.Lines.Find(id) is { } line ? Show(line, $"/supply/{id}", null, @case, part) : intake.Missing(null));
+        routes.MapGet("/visits/{id}/supply/line", (string id, string? @case, string? part, VisitDesk desk, SuppliesInHand supplies) =>
+            desk.OnVisitAsync(id, record => OfVisit(record, supplies, @case, part)));
     }
 
     /// <summary>Address of the line of a visit.</summary>
     public static string Of(Id<Visit> visit) => $"/visits/{visit}/supply/line";
 
-    private static IResult Show(string document, string here, Id<Visit>? visit, string? moment, string? part)
+    private static IResult OfVisit(VisitRecord record, SuppliesInHand supplies, string? moment, string? part)
     {
-        var read = SupplyDocument.Read(document);
-        if (read.Supply is not { } supply)
+        if (record.SheetOf(SupplyDocument.Format) is not { } sheet)
         {
-            return Pages.Error(StatusCodes.Status422UnprocessableEntity, "The document kept cannot be read by this version.", [.. read.Faults.Select(WorksheetForms.Words)], "/supply", "Supplies");
+            return Results.Redirect(WorksheetAddress.New(record.Visit.Id, WorksheetForms.Supply));
         }
 
+        var taken = supplies.Lines.Take(sheet.Document);
+        return taken.Said is { } line
+            ? Show(line, Of(record.Visit.Id), record.Visit.Id, moment, part)
+            : Pages.Error(StatusCodes.Status422UnprocessableEntity, "The document kept cannot be read by this version.", [.. taken.Faults.Select(WorksheetForms.Words)], "/supply", supplies.Intake.Title);
+    }
+
+    private static IResult Show(SupplyAnalysis line, string here, Id<Visit>? visit, string? moment, string? part)
+    {
         var known = SupplyPlace.Cases.Where(one => string.Equals(one.Word, moment ?? "full", StringComparison.Ordinal)).ToList();
-        if (known.Count == 0 || (part is not null && !supply.Line.Parts.Any(one => one.Name.Equals(part, StringComparison.Ordinal))))
+        if (known.Count == 0 || (part is not null && !line.Supply.Line.Parts.Any(one => one.Name.Equals(part, StringComparison.Ordinal))))
         {
             return Pages.Error(StatusCodes.Status400BadRequest, "That cannot be looked up.", ["case: idle, full or hot. part: a part of this line by its name."], here, "Supply");
         }
 
-        return Pages.Show<SupplyPage>(new { Place = new SupplyPlace(SupplyAnalyst.Of(supply), here, known[0].Kind, part, visit) });
+        return Pages.Show<SupplyPage>(new { Place = new SupplyPlace(line, here, known[0].Kind, part, visit) });
     }
 }

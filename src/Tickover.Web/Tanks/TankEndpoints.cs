@@ -11,30 +11,24 @@ namespace Tickover.Web.Tanks;
 internal static class TankEndpoints
 {
     private const string FragmentHeader = "X-Tickover-Fragment";
-    private const string List = "/tanks";
     private const double MostTilt = 30;
-
-    public static void AddTanks(this IServiceCollection services) => services.AddSingleton<TankBench>();
 
     public static void MapTanks(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet(List, (WorksheetSamples samples) => Pages.Show<TanksPage>(new { Samples = samples.Of(WorksheetForms.Tank).Select(s => (Id(s.File), s.Name)).ToArray() }));
-        routes.MapGet(List + "/{id}", (string id, HttpContext context, TankBench bench, WorksheetSamples samples) =>
-            samples.Of(WorksheetForms.Tank).FirstOrDefault(s => string.Equals(Id(s.File), id, StringComparison.Ordinal)) is { Text: { } text } && bench.Of(text) is { } analysis
-                ? Show(new TankPlace { Analysis = analysis, Address = $"{List}/{id}", Back = (List, "Tanks") }, context)
-                : Pages.NotFound("Those tanks are not at hand.", "Look among the samples, or keep a tank document on a visit, stage Storage."));
-        routes.MapGet("/visits/{id}/storage/tanks", (string id, HttpContext context, VisitDesk desk, TankBench bench) => desk.OnVisitAsync(id, record => OfVisit(record, context, bench)));
+        var intake = routes.MapIntake(routes.ServiceProvider.GetRequiredService<TanksInHand>().Intake);
+        routes.MapGet("/tanks/{id}", (string id, HttpContext context, TanksInHand tanks) => tanks.Tanks.Find(id) is { } analysis
+            ? Show(new TankPlace { Analysis = analysis, Address = $"/tanks/{id}", Back = (intake.Address, intake.Title) }, context)
+            : intake.Missing(null));
+        routes.MapGet("/visits/{id}/storage/tanks", (string id, HttpContext context, VisitDesk desk, TanksInHand tanks) => desk.OnVisitAsync(id, record => OfVisit(record, context, tanks)));
     }
 
     /// <summary>Address of the tanks of a visit.</summary>
     public static string Of(Id<Visit> visit) => $"/visits/{visit}/storage/tanks";
 
-    private static string Id(string file) => file[..^WorksheetForms.Tank.SampleEnding.Length];
-
-    private static IResult OfVisit(VisitRecord record, HttpContext context, TankBench bench)
+    private static IResult OfVisit(VisitRecord record, HttpContext context, TanksInHand tanks)
     {
         var replace = WorksheetAddress.New(record.Visit.Id, WorksheetForms.Tank);
-        return record.SheetOf(WorksheetForms.Tank.Format) is { } sheet && bench.Of(sheet.Document) is { } analysis
+        return record.SheetOf(WorksheetForms.Tank.Format) is { } sheet && tanks.Tanks.Take(sheet.Document).Said is { } analysis
             ? Show(new TankPlace { Analysis = analysis, Address = Of(record.Visit.Id), Back = (Addresses.Of(record.Visit.Id, Stage.Storage), Stage.Storage.Words()), Replace = replace, Sketch = SketchEndpoints.Of(record.Visit.Id) }, context)
             : Results.Redirect(replace);
     }

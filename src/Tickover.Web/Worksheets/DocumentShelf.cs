@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
+using Tickover.Workshop.Cars;
 
 namespace Tickover.Web.Worksheets;
 
@@ -8,8 +9,8 @@ namespace Tickover.Web.Worksheets;
 /// <typeparam name="T">What a document says, worked out.</typeparam>
 /// <param name="folder">Folder of the samples; null where there are none.</param>
 /// <param name="ending">How their files' names end.</param>
-/// <param name="read">Reads a document; null where it cannot be used.</param>
-public sealed class DocumentShelf<T>(string? folder, string ending, Func<string, T?> read)
+/// <param name="read">Reads a document: what it says, or what is wrong with it.</param>
+public sealed class DocumentShelf<T>(string? folder, string ending, Func<string, (T? Said, IReadOnlyList<Fault> Faults)> read)
     where T : class
 {
     private const int Most = 32;
@@ -27,14 +28,19 @@ public sealed class DocumentShelf<T>(string? folder, string ending, Func<string,
     /// <returns>It; null where it is not in hand.</returns>
     public T? Find(string id) => _dropped.TryGetValue(id, out var dropped) ? dropped : Samples.GetValueOrDefault(id);
 
-    /// <summary>Takes one into the hand.</summary>
+    /// <summary>Takes a document into the hand; one that is there already is not worked out again.</summary>
     /// <param name="document">Its text.</param>
-    /// <param name="said">What it says.</param>
-    /// <returns>Its name in the address.</returns>
-    public string Take(string document, T said)
+    /// <returns>It, or what is wrong with it.</returns>
+    public Taken<T> Take(string document)
     {
         var id = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(document)))[..HashLength];
-        if (_dropped.TryAdd(id, said))
+        if (_dropped.TryGetValue(id, out var known))
+        {
+            return new Taken<T>(id, known, []);
+        }
+
+        var (said, faults) = read(document);
+        if (said is not null && _dropped.TryAdd(id, said))
         {
             _order.Enqueue(id);
             while (_order.Count > Most && _order.TryDequeue(out var oldest))
@@ -43,10 +49,10 @@ public sealed class DocumentShelf<T>(string? folder, string ending, Func<string,
             }
         }
 
-        return id;
+        return new Taken<T>(id, said, faults);
     }
 
-    private static Dictionary<string, T> Load(string? folder, string ending, Func<string, T?> read)
+    private static Dictionary<string, T> Load(string? folder, string ending, Func<string, (T? Said, IReadOnlyList<Fault> Faults)> read)
     {
         if (!Directory.Exists(folder))
         {
@@ -55,7 +61,7 @@ public sealed class DocumentShelf<T>(string? folder, string ending, Func<string,
 
         var samples =
             from path in Directory.EnumerateFiles(folder, "*" + ending).Order(StringComparer.Ordinal)
-            let said = read(File.ReadAllText(path))
+            let said = read(File.ReadAllText(path)).Said
             where said is not null
             select (Id: Path.GetFileName(path)[..^ending.Length], said);
         return samples.ToDictionary(s => s.Id, s => s.said, StringComparer.Ordinal);

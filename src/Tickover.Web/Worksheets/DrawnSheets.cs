@@ -16,6 +16,8 @@ namespace Tickover.Web.Worksheets;
 /// <param name="strip">Sheets of the strip-down in hand.</param>
 public sealed class DrawnSheets(WallDesk walls, GaugesInHand gauges, StripDesk strip)
 {
+    private readonly IReadOnlyList<IntakeKind> _kinds = [.. walls.Intake.Kinds, .. gauges.Intake.Kinds, .. strip.Intake.Kinds];
+
     /// <summary>Whether a form has a page that draws it.</summary>
     /// <param name="format">What the document's format says.</param>
     /// <returns>True where it has.</returns>
@@ -28,14 +30,6 @@ public sealed class DrawnSheets(WallDesk walls, GaugesInHand gauges, StripDesk s
     public string? Open(Worksheet sheet, Id<Visit> visit)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        return sheet.Form switch
-        {
-            WallDocument.Format when WallDocument.Read(sheet.Document).Survey is { } survey => WallAddress.Wall(walls.Walls.Take(sheet.Document, WallAnalyst.Of(survey)), visit),
-            LeakDocument.Format when LeakDocument.Read(sheet.Document).Sheet is { } leak => WallAddress.Leak(walls.Leaks.Take(sheet.Document, LeakAnalyst.Of(leak)), visit),
-            GaugeDocument.Format when GaugeDocument.Read(sheet.Document).Story is { } story => GaugePlace.Of(gauges.Stories.Take(sheet.Document, story), visit),
-            LevelDocument.Format when LevelDocument.Read(sheet.Document).Sheet is { } levels => StripAddress.Level(strip.Levels.Take(sheet.Document, StripDesk.Of(levels)), visit),
-            WearDocument.Format when WearDocument.Read(sheet.Document).Sheet is { } wear => StripAddress.Wear(strip.Wear.Take(sheet.Document, StripDesk.Of(wear)), visit),
-            _ => null,
-        };
+        return _kinds.FirstOrDefault(kind => string.Equals(kind.Format, sheet.Form, StringComparison.Ordinal))?.Take(sheet.Document, visit).Page;
     }
 }

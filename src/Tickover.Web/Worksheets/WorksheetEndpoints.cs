@@ -7,9 +7,6 @@ namespace Tickover.Web.Worksheets;
 /// <summary>What was measured for a computation is taken in and kept on the visit.</summary>
 internal static class WorksheetEndpoints
 {
-    private const int LargestBytes = 1_000_000;
-    private const int LongestName = 80;
-
     public static void AddWorksheets(this IServiceCollection services) => services.AddSingleton<WorksheetSamples>().AddSingleton<DrawnSheets>();
 
     public static void MapWorksheets(this IEndpointRouteBuilder routes)
@@ -37,13 +34,8 @@ internal static class WorksheetEndpoints
             return Show(record, key, null, [], samples);
         }
 
-        var (file, text) = await DocumentAsync(fields, form, samples);
-        var (name, faults) = form.Read(text);
-        if (text.Length == 0)
-        {
-            faults = ["Choose a file, paste a document or take a sample first."];
-        }
-
+        var (file, text, missing) = await DocumentAsync(fields, form, samples);
+        var (name, faults) = missing.Count > 0 ? ("", [.. missing.Select(WorksheetForms.Words)]) : form.Read(text);
         var sheet = new Worksheet
         {
             Id = fields.NewId<Worksheet>(),
@@ -58,20 +50,8 @@ internal static class WorksheetEndpoints
         return faults.Count > 0 ? Show(record, key, text, faults, samples) : await desk.KeepAsync(fields, $"{form.Title.ToLowerInvariant()}: {sheet.Name}", record.Visit.Id, form.PageOf(record.Visit.Id), sheet);
     }
 
-    private static async Task<(string Name, string Text)> DocumentAsync(FormFields fields, WorksheetForm form, WorksheetSamples samples)
-    {
-        if (samples.Of(form).FirstOrDefault(s => string.Equals(s.File, fields.Text("sample"), StringComparison.Ordinal)) is { Text: not null } sample)
-        {
-            return (sample.Name, sample.Text);
-        }
-
-        if (fields.Form.Files["file"] is { Length: > 0 and <= LargestBytes } file)
-        {
-            using var reader = new StreamReader(file.OpenReadStream());
-            var name = Path.GetFileName(file.FileName);
-            return (name.Length <= LongestName ? name : name[..LongestName], await reader.ReadToEndAsync());
-        }
-
-        return ("", fields.Text("built").Length > 0 ? PlanFields.Document(fields) : fields.Text("document"));
-    }
+    private static async Task<DroppedDocument> DocumentAsync(FormFields fields, WorksheetForm form, WorksheetSamples samples) =>
+        samples.Of(form).FirstOrDefault(s => string.Equals(s.File, fields.Text("sample"), StringComparison.Ordinal)) is { Text: not null } sample ? new(sample.Name, sample.Text, [])
+        : fields.Text("built").Length > 0 ? new("", PlanFields.Document(fields), [])
+        : await DroppedDocument.ReadAsync(fields.Form);
 }

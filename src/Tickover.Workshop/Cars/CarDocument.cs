@@ -15,6 +15,17 @@ public static class CarDocument
         return CarReader.Read(json);
     }
 
+    /// <summary>Reads a car document that stands whole inside another document; never throws for what somebody typed.</summary>
+    /// <param name="json">The text of the car document.</param>
+    /// <param name="at">Where it stands there, such as <c>engine.car</c>: the path of every fault and warning begins with it.</param>
+    /// <returns>The car, or all faults.</returns>
+    public static CarReading Read(string json, string at)
+    {
+        Fault Within(Fault fault) => fault with { Path = fault.Path is SourceParser.WholeDocument ? at : $"{at}.{fault.Path}" };
+        var reading = Read(json);
+        return reading with { Faults = [.. reading.Faults.Select(Within)], Warnings = [.. reading.Warnings.Select(Within)] };
+    }
+
     /// <summary>Changes one figure in the document and reads it again.</summary>
     /// <param name="car">The car.</param>
     /// <param name="path">

@@ -47,9 +47,9 @@ internal static class KeptSheets
                     Severity = Severity.Watch,
                     State = FindingState.Left,
                     Where = "fuel gauge",
-                    What = "Needle reads up to 9 litres wrong at roundabouts",
+                    What = "Needle reads up to 8 litres wrong at roundabouts",
                     Detail = "One float feels one tank, and fuel crosses between the two in a long bend.",
-                    Decision = "Left for now; a second sender cures it and is priced. On a straight road wait a minute before trusting the needle.",
+                    Decision = "Left for now; an averaging box helps most and is priced. On a straight road wait a minute before trusting the needle.",
                     ApprovedBy = "within scope",
                 });
         }

@@ -9,7 +9,9 @@ namespace Tickover.Workshop.StripDown;
 /// <summary>Finds where an engine idles: the opening at which its work just turns it over, by the breathing model; or by its swept volume alone.</summary>
 public static class IdleFinder
 {
-    private const double IdleLambda = 0.9;                  // CO of some 3 %, common practice
+    /// <summary>λ that mixture screws are set to at idle, 1: CO of some 3 %, common practice.</summary>
+    public const double IdleLambda = 0.9;
+
     private const double PetrolStoichiometric = 14.5;
     private const double MiddleFilling = (IdleAir.LeastFilling + IdleAir.MostFilling) / 2;
     private const double KilogramsAnHour = 3600;

@@ -62,13 +62,13 @@ internal static class SheetText
     /// <returns>The car, or what is wrong with it.</returns>
     public static (Car? Car, IReadOnlyList<Fault> Faults) CarOf(JsonElement? element)
     {
-        if (element is not { ValueKind: JsonValueKind.Object } written)
+        if (element is not { ValueKind: not (JsonValueKind.Null or JsonValueKind.Undefined) } written)
         {
-            return (null, element is null or { ValueKind: JsonValueKind.Null or JsonValueKind.Undefined } ? [] : [new Fault("car", "This is no car", "a car document in braces", "Put the car's own document here (docs/car-document.md).")]);
+            return (null, []);
         }
 
-        var reading = CarDocument.Read(written.GetRawText());
-        return (reading.Car, [.. reading.Faults.Select(f => f with { Path = $"car.{f.Path}" })]);
+        var reading = CarDocument.Read(written.GetRawText(), "car");
+        return (reading.Car, reading.Faults);
     }
 
     /// <summary>A text with its numbers as documents write them.</summary>

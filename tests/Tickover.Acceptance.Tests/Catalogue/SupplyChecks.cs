@@ -1,6 +1,8 @@
+using System.Text.RegularExpressions;
 using Tickover.Physics.Air;
 using Tickover.Physics.Fuels;
 using Tickover.Physics.Supply;
+using Tickover.Workshop.Supply;
 
 namespace Tickover.Acceptance.Tests.Catalogue;
 
@@ -21,6 +23,7 @@ public static class SupplyChecks
     private const string Orifice = "Torricelli with a coefficient of 0.65, evaluated independently";
     private const string OwnLine = "Hagen-Poiseuille and Colebrook, evaluated independently";
     private const string Practice = "demand in l/h about 0.32 of the horsepower";
+    private const string Litre = "40 kW a litre (35 to 45) from road engines with carburettors at 0.33 kg/kWh (0.30 to 0.36), from memory";
     private const double Psi = 6894.757293168;
     private const double Foot = 0.3048;
 
@@ -224,6 +227,31 @@ public static class SupplyChecks
         yield return Check("6.6 l/h of 0.78 for 160 N at 0.35 m and 3000 rpm: power that 0.293 kg/kWh makes of it", "fuel", ("H. N. Gupta, Fundamentals of Internal Combustion Engines, 1st ed. 2006, ex. 16.4 and 16.5", SourceKind.Published), (6.6, "l/h", 3e-3), () =>
             3.6e6 * FuelDemand.FromPower(17_593, 0.293 / 3.6e6) / 780);
         yield return Check("100 kW at 0.33 kg/kWh, density 740", "fuel", ("Arithmetic, worked out independently", SourceKind.Derived), (44.6, "l/h", 1e-3), () => 3.6e6 * FuelDemand.FromPower(100_000, 0.33 / 3.6e6) / 740);
+        yield return Check("six cylinders of 700 cm³ at 3200 rev/min, filled to 0.782 of air at 0.9 bar and 305 K, 12 to 1", "fuel", (Sources.Rajput("17.19"), SourceKind.Published), (27, "kg/h", 5e-3), () =>
+            3600 * FuelDemand.FromAir(FuelDemand.FourStrokeAir(6 * 700e-6, 3200, 0.782, 0.9e5 / (287 * 305)), 12));
+        foreach (var (subject, swept, engine, rest) in new[]
+        {
+            ("four of 372 cm³, a twin-barrel carburettor on a shared manifold, all else by rule, 5200 rpm", 1.488, "\"layout\": \"inline four\", \"cylinders\": 4, \"firingOrder\": [1, 3, 4, 2], \"bore\": \"76 mm\", \"stroke\": \"82 mm\", \"peakPowerSpeed\": \"5200 rpm\"", "\"manifold\": \"shared\", \"carburettors\": [{ \"barrels\": [{ \"feeds\": [1, 2, 3, 4] }, { \"feeds\": [1, 2, 3, 4] }] }]"),
+            ("six of 466 cm³, a barrel each, all else by rule, 5500 rpm", 2.798, "\"layout\": \"inline six\", \"cylinders\": 6, \"firingOrder\": [1, 5, 3, 6, 2, 4], \"bore\": \"83 mm\", \"stroke\": \"86.2 mm\", \"peakPowerSpeed\": \"5500 rpm\"", "\"carburettors\": [{ \"barrels\": [{ \"feeds\": [1] }, { \"feeds\": [2] }] }, { \"barrels\": [{ \"feeds\": [3] }, { \"feeds\": [4] }] }, { \"barrels\": [{ \"feeds\": [5] }, { \"feeds\": [6] }] }]"),
+        })
+        {
+            yield return Check(subject, "fuel wide open a litre swept, by the models", (Litre, SourceKind.CommonPractice), (13.2, "kg/h", 0.15), () => ByModels(engine, rest) / swept);
+        }
+
         yield return Check("100 bhp at 0.32 kg/kWh, density 745", "fuel", (Practice, SourceKind.CommonPractice), (32, "l/h", 0.05), () => 3.6e6 * FuelDemand.FromPower(100 * horsepower, 0.32 / 3.6e6) / 745);
+    }
+
+    // The demand of a car document as 'tickover supply' takes it, at the speed of peak power, kg/h.
+    private static double ByModels(string engine, string rest)
+    {
+        var rpm = Regex.Match(engine, @"(?<rpm>\d+) rpm", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1)).Groups["rpm"].Value;
+        var read = SupplyDocument.Read($$"""
+            {
+              "format": "tickover-supply-1", "name": "check", "tank": { "surface": 0 },
+              "parts": [{ "name": "pick-up", "kind": "pick-up", "bore": 8, "height": 0 }, { "name": "valve", "kind": "float valve", "after": "pick-up", "seat": 2 }],
+              "engine": { "rpm": {{rpm}}, "idle": 1.5, "car": { "format": "tickover-car-1", "name": "check", "engine": { {{engine}} }, {{rest}} } }
+            }
+            """);
+        return read.Supply is { } supply ? 3600 * supply.Engine.FullLoadKilogramsPerSecond : throw new InvalidOperationException(string.Join("; ", read.Faults));
     }
 }

@@ -42,6 +42,19 @@ public sealed class SenderAndGaugeTests
         Assert.All(shown.Zip(shown.Skip(1)), p => Assert.True(p.Second > p.First));
     }
 
+    [Fact]
+    public void A_winding_shaped_for_a_heated_strip_moves_its_needle_evenly_and_an_even_one_does_not()
+    {
+        var shaped = new GaugeCircuit { Sender = SenderFamily.Wound([275, 91, 52, 32, 20]), GaugeOhms = 65 };
+        var even = shaped with { Sender = SenderFamily.Wound([275, 20]) };
+
+        Assert.All(new[] { 0.0, 0.25, 0.5, 0.75, 1 }, t => Assert.Equal(t, shaped.NeedleAt(shaped.Sender.OhmsAt(t)), 0.01));
+        Assert.Equal(71.5, shaped.Sender.OhmsAt(0.375), 1e-9);
+        Assert.Equal(275, shaped.Sender.OhmsAt(-0.1), 1e-9);
+        Assert.Equal(147.5, even.Sender.OhmsAt(0.5), 1e-9);
+        Assert.Equal(0.104, even.NeedleAt(147.5), 0.001);
+    }
+
     [Theory]
     [InlineData(240, 33, WireFault.Open, -1)]
     [InlineData(240, 33, WireFault.Short, 1)]

@@ -12,7 +12,7 @@ public sealed partial class EveryPageTests
         "/cars/osprey-v8/mixture?barrel=8&rpm=3000&throttle=20", "/cars/osprey-v8/mixture/table", "/cars/osprey-v8/jets",
         "/cars/osprey-v8/jets?part=idleJet", "/cars/osprey-v8/jets?part=idleJet&value=60",
         "/cars/osprey-v8/mixture?part=mainJet&value=150&show=difference", "/cars/osprey-v8/mixture?part=choke&value=34+mm&show=trial",
-        "/cars/faulty", "/cars/no-such-car", "/cars/osprey-v8/mixture?rpm=0", "/cars/osprey-v8/mixture?barrel=9", "/checks", "/physics", "/shelf", "/linkages", "/linkages/osprey", "/linkages/tern?down=80&set=1", "/linkages/none", "/linkages/tern?down=200", "/linkage-document", "/walls", "/walls/tern?cell=J3", "/walls/gannet", "/leaks/tern", "/walls/none", "/wall-document", "/leak-document", "/faults", "/faults?s=flat-spot-stab&a=watch-shots:both-weak", "/faults?s=none", "/faults-document", "/no/such/page",
+        "/cars/faulty", "/cars/no-such-car", "/cars/osprey-v8/mixture?rpm=0", "/cars/osprey-v8/mixture?barrel=9", "/checks", "/physics", "/shelf", "/linkages", "/linkages/osprey", "/linkages/tern?down=80&set=1", "/linkages/none", "/linkages/tern?down=200", "/linkage-document", "/tanks", "/tanks/tern", "/supply", "/supply/tern", "/gauges", "/strip-down", "/walls", "/walls/tern?cell=J3", "/walls/gannet", "/leaks/tern", "/walls/none", "/wall-document", "/leak-document", "/faults", "/faults?s=flat-spot-stab&a=watch-shots:both-weak", "/faults?s=none", "/faults-document", "/no/such/page",
     ];
 
     public static TheoryData<string> All => [.. Addresses];

@@ -59,19 +59,6 @@ public sealed class LinkagePageTests
     }
 
     [Fact]
-    public async Task A_pasted_document_is_worked_out_at_an_address_of_its_own()
-    {
-        await using var app = await TestApp.LookAsync();
-        var text = (await File.ReadAllTextAsync(Path.Combine(Repository.Samples, "tern.linkage.json"))).Replace("Larkfield Tern 2800", "Marram Six", StringComparison.Ordinal);
-
-        using var answer = await app.PostFormAsync("/linkages", "/linkages", ("document", text));
-
-        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
-        var page = await app.PageAsync(answer.Headers.Location!.ToString());
-        Assert.Equal("Marram Six, throttle linkage", page.QuerySelector("h1")!.TextContent);
-    }
-
-    [Fact]
     public async Task A_document_with_slips_comes_back_whole_with_all_of_them()
     {
         await using var app = await TestApp.LookAsync();

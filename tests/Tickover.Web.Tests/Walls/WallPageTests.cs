@@ -43,21 +43,6 @@ public sealed class WallPageTests
         Assert.Contains("smallest leak this test could be trusted to see", page.Body.TextContent, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("tern.wall.json", "/walls/")]
-    [InlineData("tern.leak.json", "/leaks/")]
-    public async Task A_pasted_document_finds_its_own_page(string sample, string address)
-    {
-        await using var app = await TestApp.LookAsync();
-        var text = (await File.ReadAllTextAsync(Path.Combine(Repository.Samples, sample))).Replace("Larkfield Tern 2800", "Marram Six", StringComparison.Ordinal);
-
-        using var answer = await app.PostFormAsync("/walls", "/walls", ("document", text));
-
-        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
-        Assert.StartsWith(address, answer.Headers.Location!.ToString(), StringComparison.Ordinal);
-        Assert.StartsWith("Marram Six", (await app.PageAsync(answer.Headers.Location.ToString())).QuerySelector("h1")!.TextContent, StringComparison.Ordinal);
-    }
-
     [Fact]
     public async Task A_document_with_slips_comes_back_whole_with_all_of_them()
     {

@@ -21,8 +21,10 @@ public sealed class SupplyAnalystTests
     public void The_demand_follows_from_power_and_consumption()
     {
         // 110 kW × 0.33 kg/kWh = 36.3 kg/h.
-        Assert.Equal(36.3 / 3600, SupplySamples.Tern.Engine.FullLoadKilogramsPerSecond, 9);
-        Assert.Equal(SupplySamples.Tern.Engine.FullLoadKilogramsPerSecond, SupplySamples.Analysis.Of(SupplyCaseKind.FullLoad).Point.Valves.Sum(valve => valve.MassFlow), 9);
+        var analysis = SupplySamples.With(document => document["engine"] = JsonNode.Parse("{ \"power\": 110 }"));
+
+        Assert.Equal(36.3 / 3600, analysis.Supply.Engine.FullLoadKilogramsPerSecond, 9);
+        Assert.Equal(analysis.Supply.Engine.FullLoadKilogramsPerSecond, analysis.Of(SupplyCaseKind.FullLoad).Point.Valves.Sum(valve => valve.MassFlow), 9);
     }
 
     [Fact]
@@ -70,7 +72,7 @@ public sealed class SupplyAnalystTests
     [Fact]
     public void A_flow_read_below_the_need_does_not_carry_the_engine_whatever_is_described()
     {
-        var analysis = SupplySamples.With(document => document["readings"]!["flowAtChamber"] = 0.7); // need: 48.6 l/h, 0.81 l/min
+        var analysis = SupplySamples.With(document => document["readings"]!["flowAtChamber"] = 0.7); // need: 51.3 l/h, 0.86 l/min
 
         Assert.False(analysis.Carries);
         Assert.Contains("open flow as read", analysis.Verdict, StringComparison.Ordinal);

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace Tickover.Workshop.Cars.Reading;
 
 /// <summary>A value of a document with the bytes it takes up, so that a change touches those and no others.</summary>
@@ -32,6 +34,11 @@ internal sealed record SourceNode
         SourceKind.List => "a list",
         _ => "an object in braces",
     };
+
+    /// <summary>The value as it is written.</summary>
+    /// <param name="json">The text it was read from.</param>
+    /// <returns>That part of the text.</returns>
+    public string WrittenIn(string json) => Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(json).AsSpan(Start..End));
 
     private string Shortened => Text.Length <= LongestShown ? Text : Text[..LongestShown] + "…";
 

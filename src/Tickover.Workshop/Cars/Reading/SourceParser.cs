@@ -13,7 +13,8 @@ internal static class SourceParser
     /// <summary>Deepest nesting; a car document needs five.</summary>
     public const int DeepestNesting = 16;
 
-    private const string WholeDocument = "document";
+    /// <summary>The path of what is wrong with a document as a whole.</summary>
+    public const string WholeDocument = "document";
 
     /// <summary>Reads a text.</summary>
     /// <param name="json">The text.</param>

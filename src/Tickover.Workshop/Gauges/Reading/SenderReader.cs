@@ -10,6 +10,8 @@ internal static class SenderReader
 {
     private const double Milli = 1e-3;
     private const double LitrePerHour = 1e-3 / 3600;
+    private const double LeastStep = 1;                    // Ω between the ends
+    private const int MostOhms = 21;
 
     private static readonly Dictionary<string, TankSide> Sides = new(StringComparer.Ordinal) { ["left"] = TankSide.Left, ["right"] = TankSide.Right };
     private static readonly Dictionary<string, GaugeMovement> Movements = new(StringComparer.Ordinal) { ["thermal"] = GaugeMovement.Thermal, ["moving iron"] = GaugeMovement.MovingIron };
@@ -92,17 +94,24 @@ internal static class SenderReader
             reader.Faults.Missing(reader.At(name), "The sender's resistance empty and full", "two numbers in Ω", $"\"{name}\": [275, 20]");
         }
 
-        if (reader.Numbers(name, (2, 2), GaugeForm.Ohms) is not { } ohms)
+        if (reader.Numbers(name, (2, MostOhms), GaugeForm.Ohms) is not { } ohms)
         {
             return null;
         }
 
-        if (Math.Abs(ohms[0] - ohms[1]) < 1)
+        if (Math.Abs(ohms[0] - ohms[^1]) < LeastStep)
         {
             reader.Faults.Add(reader.At(name), "Empty and full have the same resistance", "two that differ", "Measure at both stops of the arm.");
             return null;
         }
 
-        return new SenderFamily(ohms[0], ohms[1]);
+        var rises = ohms[^1] > ohms[0];
+        if (ohms.Zip(ohms.Skip(1), (a, b) => rises ? b > a : b < a).Contains(false))
+        {
+            reader.Faults.Add(reader.At(name), "The resistance turns back on the way", "figures that only rise or only fall from empty to full", "Move the arm in equal steps from one stop to the other and read again; a sender that does turn back is worn through.");
+            return null;
+        }
+
+        return SenderFamily.Wound(ohms);
     }
 }

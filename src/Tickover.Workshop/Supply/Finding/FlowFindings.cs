@@ -68,9 +68,9 @@ internal static class FlowFindings
     {
         Title = $"Fuel wanted, {one.Name}",
         Formula = one.Setting.Load is null ? "fuel at idle" : "part of the fuel at full load",
-        NumbersIn = one.Setting.Load is { } load ? $"{Shown(100 * load)}\u2009% of {supply.Engine.Origin}" : "as the document says, or common practice",
+        NumbersIn = one.Setting.Load is { } load ? $"{Shown(100 * load)}\u2009% of {supply.Engine.Origin}" : supply.Engine.IdleOrigin,
         Answer = LitresHour(demand),
-        Equation = "supply (30)",
+        Equation = supply.Engine.Working.Count > 0 ? supply.Engine.Working[0].Equation : "supply (30)",
         Inputs = [],
     };
 

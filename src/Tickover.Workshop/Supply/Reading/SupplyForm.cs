@@ -15,7 +15,7 @@ internal static class SupplyForm
 
     public static IReadOnlyList<string> Tank { get; } = ["note", "surface", "vacuum"];
 
-    public static IReadOnlyList<string> Engine { get; } = ["note", "power", "consumption", "fullLoad", "idle", "smallestJet", "rpm", "idleRpm"];
+    public static IReadOnlyList<string> Engine { get; } = ["note", "power", "consumption", "fullLoad", "idle", "smallestJet", "rpm", "idleRpm", "car"];
 
     public static IReadOnlyList<string> Cases { get; } = ["note", "idle", "fullLoad", "hot"];
 

@@ -10,8 +10,6 @@ internal static class SupplyReader
 {
     private const string Kind = "supply";
     private const double UsualVapourPressure = 60; // kPa: the most EN 228 allows in summer
-    private const double UsualIdleRpm = 850;
-    private const double UsualFullRpm = 5000;
 
     private static readonly Dictionary<string, PressureUnit> Units = new(StringComparer.Ordinal) { ["bar"] = PressureUnit.Bar, ["psi"] = PressureUnit.Psi };
 
@@ -50,10 +48,10 @@ internal static class SupplyReader
         var (surface, vacuum) = Tank(root, unit);
         var parts = new PartReader(root, unit, surface);
         var line = new SupplyLine { Parts = parts.Read(), TankSurfaceHeightMetres = surface, TankGaugePascals = -vacuum };
-        var engineReader = root.Object("engine", SupplyForm.Engine);
-        var cases = CaseReader.Read(root, engineReader?.Number("idleRpm", SupplyLimits.Rpm) ?? UsualIdleRpm, engineReader?.Number("rpm", SupplyLimits.Rpm) ?? UsualFullRpm);
-        var engine = fuel is null ? null : EngineReader.Read(root, fuel.Blend.At(cases[0].TankKelvin).DensityKilogramsPerCubicMetre);
         var (attitude, readings) = (Attitude(root), Readings(root, unit));
+        var reader = new EngineReader(root, json, fuelName);
+        var cases = CaseReader.Read(root, reader.IdleRpm, reader.FullRpm);
+        var engine = fuel is null ? null : reader.Read(fuel.Blend.At(cases[0].TankKelvin).DensityKilogramsPerCubicMetre);
         if (root.Faults.All.Count > 0 || fuel is null || engine is null)
         {
             return null;
