@@ -47,7 +47,7 @@ internal static class SheetPart
         LeakDocument.Format => Leak(sheet.Document),
         GaugeDocument.Format => Gauge(sheet.Document),
         SupplyDocument.Format => Supply(sheet.Document),
-        TankDocument.Format => Tanks(sheet.Document),
+        TankDocument.Format => TankFigure.Of(sheet.Document),
         _ => null,
     };
 
@@ -97,20 +97,5 @@ internal static class SheetPart
         var view = new SupplyView { Analysis = SupplyAnalyst.Of(supply), IdPrefix = "supply" };
         var frame = new SupplyFrame(view);
         return new Figure(d => SupplyPicture.Draw(d, view, frame), frame.Width, frame.Bottom, SupplySentence.Of(view));
-    }
-
-    // With what was last known to be in; where nothing was read, half full, and the sentence says so.
-    private static Figure? Tanks(string document)
-    {
-        if (TankDocument.Read(document).Set is not { Tanks.Count: > 0 } set)
-        {
-            return null;
-        }
-
-        var known = set.LastKnownLitres is { } litres ? Math.Min(litres, set.CapacityLitres) : (double?)null;
-        var view = new TankView { Analysis = TankAnalyst.Of(set), Litres = known ?? set.CapacityLitres / 2, IdPrefix = "tanks" };
-        var frame = new TankFrame(view);
-        var drawn = known is null ? "Drawn half full, for nobody noted what was in" : "Drawn with what was in when it was last read";
-        return new Figure(d => TankPicture.Draw(d, view, frame), frame.Width, frame.Height, $"{drawn}. {TankSentence.Of(view)}");
     }
 }
