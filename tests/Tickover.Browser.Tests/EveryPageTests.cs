@@ -22,7 +22,9 @@ public sealed class EveryPageTests(Workshop workshop)
         "/cars/gannet-1500/mixture?rpm=2500&throttle=30", "/cars/tern-2800/mixture?part=idleJet&value=45&show=difference", "/cars/osprey-v8/mixture/table",
         "/cars/osprey-v8/jets?part=idleJet&value=57", "/supply", "/supply/tern?case=hot&part=filter", "{tern}/worksheets/supply", "/linkages/osprey?down=40",
         "/gauges/tern", "/walls/tern", "/leaks/tern", "{tern}/storage", "{tern}/strip-down/set", "{tern}/strip-down/cards/2", "/tanks",
-        "/tanks/tern?litres=20&nose=-10&left=12", "/faults?find=floods&choose=1", "/faults?s=flat-spot-stab&out=linkage-slack&a=watch-shots:both-weak",
+        "/tanks/tern?litres=20&nose=-10&left=12",
+        "{tern}/storage/outline?view=rear&corners=0_0_25~420_0_40~420_300~0_260&depth=500&stated=60", "/faults?find=floods&choose=1",
+        "/faults?s=flat-spot-stab&out=linkage-slack&a=watch-shots:both-weak",
         "{tern}/faults", "/checks", "/physics/metering", "/no/such/page", "/bench", "/strip-down", "/levels/tern", "/wear/tern", "{tern}/worksheets/build",
     ];
 
@@ -32,7 +34,7 @@ public sealed class EveryPageTests(Workshop workshop)
         "/practice/wigeon/0/3?acts=r", "/cars/faulty", "/cars/osprey-v8/jets", "/cars/osprey-v8/jets?part=choke&value=99+mm",
         "/cars/osprey-v8/mixture?rpm=0", "/supply-document", "/linkages/tern?down=80&set=1", "/linkages/nothing", "/linkage-document", "/gauge-document",
         "/tank-document", "/level-document", "/wear-document", "/build-document", "/car-document", "/fault-finder-explained", "/physics",
-        "{tern}/worksheets/jets", "/linkages", "/walls", "/gauges",
+        "{tern}/worksheets/jets", "/linkages", "/walls", "/gauges", "/tanks/outline?corners=0_0~300_250~300_0~0_250&depth=200",
     ];
 
     // Every page in one theme at a desk and on a phone, axe at one of the two; --full has axe at both, in two themes. The style

@@ -97,7 +97,7 @@ public static class GaugeCures
         for (var i = 0; i < Points; i++)
         {
             var volume = bench.Sender.First + (bench.Sender.Last - bench.Sender.First) * i / (Points - 1);
-            var angle = arm.AngleAt(Math.Clamp(table.DipAt(volume), arm.LowStopMetres, arm.HighStopMetres));
+            var angle = Math.Clamp(arm.AngleAt(table.DipAt(volume)), arm.LowStopRadians, arm.HighStopRadians);
             if (points.Count == 0 || angle > points[^1].X)
             {
                 points.Add((angle, bench.Sender.At(volume)));

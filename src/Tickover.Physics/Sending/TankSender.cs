@@ -1,3 +1,5 @@
+using Tickover.Physics.Gauges;
+
 namespace Tickover.Physics.Sending;
 
 /// <summary>A float arm at its place in a tank.</summary>

@@ -43,24 +43,40 @@ internal static class Outline
     /// <summary>Corners with a radius become short chords of the arc; an outline whose radii do not fit comes back as null.</summary>
     public static List<OutlinePoint>? Rounded(IReadOnlyList<OutlinePoint> points)
     {
+        if (TightSide(points) is not null)
+        {
+            return null;
+        }
+
         var round = new List<OutlinePoint>();
-        var cut = new double[points.Count]; // of each side, from both ends
         for (var i = 0; i < points.Count; i++)
         {
-            var (before, at, after) = (points[(i + points.Count - 1) % points.Count], points[i], points[(i + 1) % points.Count]);
+            var (before, at, after) = Around(points, i);
             if (at.Radius <= 0)
             {
                 round.Add(at);
-                continue;
             }
-
-            var setBack = Fillet(before, at, after, round);
-            cut[(i + points.Count - 1) % points.Count] += setBack;
-            cut[i] += setBack;
+            else
+            {
+                Fillet(before, at, after, round);
+            }
         }
 
-        var fits = Enumerable.Range(0, points.Count).All(i => cut[i] <= Distance(points[i], points[(i + 1) % points.Count]) * (1 + Parallel));
-        return fits ? [.. round.Where((p, i) => Distance(p, round[(i + 1) % round.Count]) > Nothing)] : null;
+        return [.. round.Where((p, i) => Distance(p, round[(i + 1) % round.Count]) > Nothing)];
+    }
+
+    /// <summary>The first side that is shorter than the radii at its ends need; null for none.</summary>
+    public static int? TightSide(IReadOnlyList<OutlinePoint> points)
+    {
+        double Need(int i)
+        {
+            var (before, at, after) = Around(points, i % points.Count);
+            return at.Radius <= 0 ? 0 : SetBack(before, at, after);
+        }
+
+        return Enumerable.Range(0, points.Count)
+            .Where(i => !(Need(i) + Need(i + 1) <= Distance(points[i], points[(i + 1) % points.Count]) * (1 + Parallel)))
+            .Select(i => (int?)i).FirstOrDefault();
     }
 
     /// <summary>The outline inside a wall; every side moves in by its thickness. The points go anticlockwise.</summary>
@@ -68,7 +84,7 @@ internal static class Outline
     {
         return [.. points.Select((at, i) =>
         {
-            var (before, after) = (points[(i + points.Count - 1) % points.Count], points[(i + 1) % points.Count]);
+            var (before, _, after) = Around(points, i);
             var (d, e) = (Direction(before, at), Direction(at, after));
             var (dx, dy, ex, ey) = (d.X, d.Y, e.X, e.Y);
             var sine = dx * ey - dy * ex;
@@ -84,11 +100,20 @@ internal static class Outline
     public static double Turn(OutlinePoint p, OutlinePoint q, OutlinePoint r) =>
         (q.Across - p.Across) * (r.Up - p.Up) - (q.Up - p.Up) * (r.Across - p.Across);
 
-    private static double Fillet(OutlinePoint before, OutlinePoint at, OutlinePoint after, List<OutlinePoint> round)
+    private static (OutlinePoint Before, OutlinePoint At, OutlinePoint After) Around(IReadOnlyList<OutlinePoint> points, int i) =>
+        (points[(i + points.Count - 1) % points.Count], points[i], points[(i + 1) % points.Count]);
+
+    private static double TurnAt(OutlinePoint before, OutlinePoint at, OutlinePoint after)
     {
         var (d, e) = (Direction(before, at), Direction(at, after));
-        var turn = Math.Atan2(d.X * e.Y - d.Y * e.X, d.X * e.X + d.Y * e.Y);
-        var setBack = at.Radius * Math.Tan(Math.Abs(turn) / 2);
+        return Math.Atan2(d.X * e.Y - d.Y * e.X, d.X * e.X + d.Y * e.Y);
+    }
+
+    private static double SetBack(OutlinePoint before, OutlinePoint at, OutlinePoint after) => at.Radius * Math.Tan(Math.Abs(TurnAt(before, at, after)) / 2);
+
+    private static void Fillet(OutlinePoint before, OutlinePoint at, OutlinePoint after, List<OutlinePoint> round)
+    {
+        var (d, turn, setBack) = (Direction(before, at), TurnAt(before, at, after), SetBack(before, at, after));
         var steps = Math.Max(1, (int)Math.Ceiling(Math.Abs(turn) / (Math.PI / 2) * StepsOfQuarterTurn));
         var side = Math.Sign(turn);
         var (cx, cy) = (at.Across - setBack * d.X - side * at.Radius * d.Y, at.Up - setBack * d.Y + side * at.Radius * d.X);
@@ -99,8 +124,6 @@ internal static class Outline
             var (x, y) = (side * at.Radius * d.Y, -side * at.Radius * d.X);
             round.Add(new OutlinePoint(cx + x * cos - y * sin, cy + x * sin + y * cos));
         }
-
-        return setBack;
     }
 
     private static (double X, double Y) Direction(OutlinePoint p, OutlinePoint q)

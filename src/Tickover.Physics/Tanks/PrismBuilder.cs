@@ -1,4 +1,3 @@
-using System.Globalization;
 using Tickover.Physics.Linkages;
 
 namespace Tickover.Physics.Tanks;
@@ -8,17 +7,12 @@ internal static class PrismBuilder
 {
     public static TankShapeResult Of(IReadOnlyList<OutlinePoint> sketched, double depth, OutlineView view, double wall)
     {
-        if (Problem(sketched) is { } problem)
+        if (OutlineCheck.Of(sketched).Fault is { } fault)
         {
-            return TankShapeResult.Refused(problem);
+            return TankShapeResult.Refused(fault.Words);
         }
 
-        var points = Anticlockwise(sketched);
-        if (Outline.Rounded(points) is not { } round)
-        {
-            return TankShapeResult.Refused("The outline's corner radii do not fit: two of them need more than the side between. Make them smaller.");
-        }
-
+        var round = Outline.Rounded(Anticlockwise(sketched))!;
         var inside = Outline.Inside(round, wall);
         if (Outline.Crossing(inside) is not null || Outline.TwiceArea(inside) <= 0 || depth <= 2 * wall)
         {
@@ -26,31 +20,6 @@ internal static class PrismBuilder
         }
 
         return TankShapeResult.Of(Extrude(inside, depth - 2 * wall, view, wall));
-    }
-
-    private static string? Problem(IReadOnlyList<OutlinePoint> points)
-    {
-        if (points.Count is < 3 or > Outline.MostPoints)
-        {
-            return string.Create(CultureInfo.InvariantCulture, $"An outline has 3 to {Outline.MostPoints} corners; this one has {points.Count}.");
-        }
-
-        for (var i = 0; i < points.Count; i++)
-        {
-            if (Outline.Distance(points[i], points[(i + 1) % points.Count]) <= 0)
-            {
-                return string.Create(CultureInfo.InvariantCulture, $"Corners {i + 1} and {(i + 1) % points.Count + 1} of the outline lie in one place. Leave one out; the outline closes by itself.");
-            }
-        }
-
-        if (Outline.Crossing(points) is { } crossing)
-        {
-            return string.Create(
-                CultureInfo.InvariantCulture,
-                $"The outline crosses or touches itself: the side from corner {crossing.First + 1} meets the side from corner {crossing.Second + 1}. Go round the tank once, corner by corner.");
-        }
-
-        return Outline.TwiceArea(points) == 0 ? "The outline has no area." : null;
     }
 
     private static OutlinePoint[] Anticlockwise(IReadOnlyList<OutlinePoint> points) =>

@@ -10,7 +10,7 @@ internal static class StrappingChart
 {
     private const int Points = 80;
 
-    internal static void Draw(SvgDrawing drawing, TankView view, Box box)
+    internal static void Draw(IDrawing drawing, TankView view, Box box)
     {
         var stick = view.Moment.Stick;
         var lines = view.Analysis.Table;
@@ -33,7 +33,7 @@ internal static class StrappingChart
 
     private static double Dip(TankView view, double litres) => TankMoment.Of(view.Analysis, litres, Tilt.Level)!.DipMillimetres;
 
-    private static void Axes(SvgDrawing drawing, Box box, Scale right, Scale up)
+    private static void Axes(IDrawing drawing, Box box, Scale right, Scale up)
     {
         var words = new Lettering { Paint = Paint.Ink2 };
         foreach (var tick in Ticks.Nice(up.Values.From, up.Values.To, 6))

@@ -20,6 +20,13 @@ public static class TankPicture
         ArgumentNullException.ThrowIfNull(view);
         var frame = new TankFrame(view);
         var drawing = new SvgDrawing(view.IdPrefix);
+        Draw(drawing, view, frame);
+        return drawing.ToSvg(new SvgFrame { Width = frame.Width, Height = frame.Height, ClassName = "tank-picture", Label = TankSentence.Of(view) });
+    }
+
+    /// <summary>Draws it, on the page or on paper.</summary>
+    internal static void Draw(IDrawing drawing, TankView view, TankFrame frame)
+    {
         drawing.Text("From behind, to scale", new ChartPoint(frame.Rear.Left, frame.Rear.Top - 14), Heading);
         Pipes(drawing, view, frame);
         foreach (var tank in view.Analysis.Set.Tanks)
@@ -34,19 +41,18 @@ public static class TankPicture
         Tank(drawing, view, TankCut.Along(frame.Beside.Shape, left), p => frame.FromSide(p with { Y = left }), new SpaceVector(0, left, 0), (1, 0));
         Fittings(drawing, view, frame.Beside, frame.FromSide, "front at the left");
         StrappingChart.Draw(drawing, view, frame.Chart);
-        return drawing.ToSvg(new SvgFrame { Width = frame.Width, Height = frame.Height, ClassName = "tank-picture", Label = TankSentence.Of(view) });
     }
 
     private static Lettering Heading { get; } = new() { Anchor = Anchor.Start, Bold = true };
 
     // The fuel is the cut's own area, shown below the surface alone.
     private static void Tank(
-        SvgDrawing drawing, TankView view, IReadOnlyList<IReadOnlyList<SpaceVector>> loops, Func<SpaceVector, ChartPoint> at, SpaceVector plane, (int Ahead, int Left) way)
+        IDrawing drawing, TankView view, IReadOnlyList<IReadOnlyList<SpaceVector>> loops, Func<SpaceVector, ChartPoint> at, SpaceVector plane, (int Ahead, int Left) way)
     {
         var lines = loops.Select(l => new Polyline([.. l.Select(at)], Closed: true)).ToArray();
         SpaceVector Along(double far, double down)
         {
-            var place = plane + new SpaceVector(far * way.Ahead, far * way.Left, 0);
+            var place = plane + Sideways(way, far);
             var up = view.Moment.Tilt.Up;
             return place with { Z = (view.Moment.LevelMetres - up.X * place.X - up.Y * place.Y) / up.Z - down };
         }
@@ -63,10 +69,20 @@ public static class TankPicture
             drawing.Line(at(Along(-Beyond, 0)), at(Along(Beyond, 0)), Look.Line(Paint.FuelEdge, 3));
         }
 
+        if (view.Reach is { } reach)
+        {
+            using (drawing.ClippedTo(lines))
+            {
+                drawing.Line(at(plane with { Z = reach } + Sideways(way, -Beyond)), at(plane with { Z = reach } + Sideways(way, Beyond)), Look.Line(Paint.Ink, 2) with { Dashes = (7, 5) });
+            }
+        }
+
         drawing.Path(lines, Look.Line(Paint.MetalEdge, 3));
     }
 
-    private static void Fittings(SvgDrawing drawing, TankView view, TankPart tank, Func<SpaceVector, ChartPoint> at, string name)
+    private static SpaceVector Sideways((int Ahead, int Left) way, double far) => new(far * way.Ahead, far * way.Left, 0);
+
+    private static void Fittings(IDrawing drawing, TankView view, TankPart tank, Func<SpaceVector, ChartPoint> at, string name)
     {
         var set = view.Analysis.Set;
         if (ReferenceEquals(tank, set.Tanks[view.Moment.Stick]))
@@ -83,7 +99,7 @@ public static class TankPicture
         drawing.Text(name, new ChartPoint(foot.X, foot.Y + 36), new Lettering { Paint = Paint.Ink2 });
     }
 
-    private static void Stick(SvgDrawing drawing, TankPart tank, Func<SpaceVector, ChartPoint> at)
+    private static void Stick(IDrawing drawing, TankPart tank, Func<SpaceVector, ChartPoint> at)
     {
         var height = tank.Shape.Highest.Z - tank.Foot.Z;
         drawing.Line(at(tank.Foot), at(tank.Foot with { Z = tank.Foot.Z + height }), Look.Line(Paint.Ink, 2));
@@ -101,13 +117,13 @@ public static class TankPicture
     }
 
     // Filled where it is covered, an open ring with a word where it draws air.
-    private static void PickUp(SvgDrawing drawing, ChartPoint mouth, bool isCovered)
+    private static void PickUp(IDrawing drawing, ChartPoint mouth, bool isCovered)
     {
         drawing.Circle(mouth, 6, new Look { Fill = isCovered ? Paint.Ink : Paint.Surface, Stroke = Paint.Ink, Width = 2.5 });
         drawing.Text(isCovered ? "pick-up" : "draws air", new ChartPoint(mouth.X, mouth.Y + 22), new Lettering { Bold = !isCovered, Halo = Paint.Surface });
     }
 
-    private static void Pipes(SvgDrawing drawing, TankView view, TankFrame frame)
+    private static void Pipes(IDrawing drawing, TankView view, TankFrame frame)
     {
         var mouths = view.Analysis.Set.Tanks.Select(t => t.CrossPipe).OfType<SpaceVector>().OrderByDescending(m => m.Y).Select(frame.FromBehind).ToArray();
         for (var i = 1; i < mouths.Length; i++)

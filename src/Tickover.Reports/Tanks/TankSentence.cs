@@ -14,7 +14,7 @@ public static class TankSentence
         var moment = view.Moment;
         var tanks = view.Analysis.Set.Tanks;
         var shares = tanks.Count > 1 ? $": {string.Join(", ", tanks.Select((t, i) => Line($"{t.Name} {moment.Shares[i]:0.0} l")))}" : string.Empty;
-        return Line($"{moment.Litres:0.#} l in all{shares}. {Stand(view)} The stick in the {tanks[moment.Stick].Name} tank is wet to {moment.DipMillimetres:0} mm.") + PickUp(view);
+        return Line($"{moment.Litres:0.#} l in all{shares}. {Stand(view)} The stick in the {tanks[moment.Stick].Name} tank is wet to {moment.DipMillimetres:0} mm.") + PickUp(view) + Reach(view);
     }
 
     private static string Stand(TankView view) => (view.NoseUp, view.LeftUp) switch
@@ -37,6 +37,8 @@ public static class TankSentence
             _ => " The pick-up draws air.",
         };
     }
+
+    private static string Reach(TankView view) => view.Reach is null ? string.Empty : Line($" Below the dashed line {view.Analysis.UnusableLitres:0.0} l stay in, out of the pick-up's reach.");
 
     private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -30,4 +30,7 @@ public sealed record TankView
     /// <summary>The fuel as it lies.</summary>
     public TankMoment Moment => field ??= TankMoment.Of(Analysis, Litres, new Tilt(NoseUp / Hundred, LeftUp / Hundred))
         ?? throw new InvalidOperationException("No tank is described; there is nothing to draw.");
+
+    /// <summary>Height of what the pick-up cannot reach with the car level, m; null without a pick-up, or where the car does not stand level.</summary>
+    public double? Reach => NoseUp == 0 && LeftUp == 0 && Analysis.UnusableLitres is { } unusable and > 0 ? TankMoment.Of(Analysis, unusable, Tilt.Level)?.LevelMetres : null;
 }

@@ -29,7 +29,7 @@ internal static class TankEndpoints
     {
         var replace = WorksheetAddress.New(record.Visit.Id, WorksheetForms.Tank);
         return record.SheetOf(WorksheetForms.Tank.Format) is { } sheet && tanks.Tanks.Take(sheet.Document).Said is { } analysis
-            ? Show(new TankPlace { Analysis = analysis, Address = Of(record.Visit.Id), Back = (Addresses.Of(record.Visit.Id, Stage.Storage), Stage.Storage.Words()), Replace = replace }, context)
+            ? Show(new TankPlace { Analysis = analysis, Address = Of(record.Visit.Id), Back = (Addresses.Of(record.Visit.Id, Stage.Storage), Stage.Storage.Words()), Replace = replace, Sketch = SketchEndpoints.Of(record.Visit.Id) }, context)
             : Results.Redirect(replace);
     }
 

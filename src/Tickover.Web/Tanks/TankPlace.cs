@@ -18,6 +18,9 @@ public sealed record TankPlace
     /// <summary>Where the document of a visit is replaced; null without a visit.</summary>
     public string? Replace { get; init; }
 
+    /// <summary>Where a tank of a visit is sketched; null without a visit.</summary>
+    public string? Sketch { get; init; }
+
     /// <summary>Fuel in all tanks, l.</summary>
     public double Litres { get; init; }
 

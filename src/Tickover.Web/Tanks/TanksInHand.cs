@@ -20,7 +20,7 @@ public sealed class TanksInHand
             Where = "What they hold, and what the gauge makes of it",
             Ask = "Tanks as measured",
             Lead = WorksheetForms.Tank.Lead,
-            Guides = [(WorksheetForms.Tank.Guide, "How tanks are written down")],
+            Guides = [(SketchEndpoints.Alone, "Sketch a tank with a finger"), (WorksheetForms.Tank.Guide, "How tanks are written down")],
             Example = "tern.tank.json",
             Note = "A tank given as a mesh (STL) needs that file beside its document, which no page can have: take tickover tank on the command line, or describe the tank by an outline. For a car in the workshop open its visit, stage Storage, Tanks and gauge: there the document is kept.",
             Kinds = [IntakeKind.Of(TankDocument.Format, Tanks, "/tanks", tanks => (tanks.Set.Name, Words(tanks), ""))],

@@ -37,6 +37,7 @@ internal static class VisitEndpoints
         routes.MapWorksheets();
         routes.MapSupply();
         routes.MapTanks();
+        routes.MapSketches();
         routes.MapFaults();
     }
 

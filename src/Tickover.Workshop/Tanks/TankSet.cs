@@ -34,6 +34,11 @@ public sealed record TankSet
     /// <summary>Readings of ohms and needle.</summary>
     public IReadOnlyList<SenderReading> Readings { get; init; } = [];
 
+    /// <summary>Fuel in all tanks when they were last read, l: at the last reading, else after the last step of a fill of all tanks; null where nothing was read.</summary>
+    public double? LastKnownLitres => Readings.Count > 0 ? TankUnits.Litres(Readings[^1].VolumeCubicMetres)
+        : Fill is { } fill && (fill.IsJoined || Tanks.Count == 1) ? fill.Steps[^1].Litres
+        : null;
+
     /// <summary>All tanks with one level; null without tanks.</summary>
     public TankShape? Joined { get; init; }
 }

@@ -6,6 +6,7 @@ using Tickover.Workshop.StripDown.Jets;
 using Tickover.Workshop.StripDown.Levels;
 using Tickover.Workshop.StripDown.Wear;
 using Tickover.Workshop.Supply;
+using Tickover.Workshop.Tanks;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;
 
@@ -25,6 +26,7 @@ public static class SheetAccounts
             WallDocument.Format => Wall(sheet.Document),
             LeakDocument.Format => Leak(sheet.Document),
             GaugeDocument.Format => Gauge(sheet.Document),
+            TankDocument.Format => Tank(sheet.Document),
             SupplyDocument.Format => Supply(sheet.Document),
             JetSheetDocument.Format => Jets(sheet.Document),
             FaultCaseDocument.Format => Fault(sheet.Document),
@@ -66,6 +68,23 @@ public static class SheetAccounts
 
         var advice = GaugeAnalyst.Of(story).Advice;
         return new SheetAccount(advice[0].Heading.TrimEnd('.'), [advice[0].Words, .. advice.Skip(1).Select(a => $"{Sentence(a.Heading)} {a.Words}")], IsNo: false);
+    }
+
+    private static SheetAccount? Tank(string document)
+    {
+        if (TankDocument.Read(document).Set is not { } set)
+        {
+            return null;
+        }
+
+        var analysis = TankAnalyst.Of(set);
+        var holds = set.Tanks.Count switch
+        {
+            0 => FormattableString.Invariant($"Sender and gauge of a tank of {set.CapacityLitres:0} litres"),
+            1 => FormattableString.Invariant($"The tank holds {set.CapacityLitres:0.0} litres to the brim"),
+            _ => FormattableString.Invariant($"The tanks hold {set.CapacityLitres:0.0} litres to the brim: {string.Join(", ", set.Tanks.Select(t => FormattableString.Invariant($"{t.Name} {t.CapacityLitres:0.0}")))}"),
+        };
+        return new SheetAccount(holds, [.. analysis.TankAdvice.Concat(analysis.SenderAdvice).Where(a => !a.IsDanger).Select(a => $"{Sentence(a.Heading)} {a.Words}")], IsNo: false);
     }
 
     private static string Sentence(string heading) => heading.EndsWith('?') || heading.EndsWith('.') ? heading : $"{heading}.";

@@ -69,6 +69,6 @@ public static class SenderChecks
         Published = row.Item2,
         Unit = "°",
         Tolerance = 5e-5,
-        Ours = () => double.RadiansToDegrees(new FloatArm { PivotMetres = 0.12, LengthMetres = 0.18, LowStopMetres = 0.02, HighStopMetres = 0.22 }.AngleAt(row.Item1)),
+        Ours = () => double.RadiansToDegrees(FloatArm.Between(0.12, 0.18, 0.02, 0.22).AngleAt(row.Item1)),
     });
 }

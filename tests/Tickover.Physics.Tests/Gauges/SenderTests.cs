@@ -132,7 +132,7 @@ public sealed class SenderTests
     [Fact]
     public void A_bend_brings_back_an_arm_that_was_bent()
     {
-        var arm = new FloatArm { PivotMetres = 0.12, LengthMetres = 0.18, LowStopMetres = 0.02, HighStopMetres = 0.22 };
+        var arm = FloatArm.Between(0.12, 0.18, 0.02, 0.22);
         var table = StrappingTable.FromFill([new(0, 0.02), new(Full, 0.22)]).Table!;
         var bent = double.DegreesToRadians(8);
         var sender = Falling;
@@ -153,7 +153,7 @@ public sealed class SenderTests
     [Fact]
     public void Arm_follows_its_angles()
     {
-        var arm = new FloatArm { PivotMetres = 0.12, LengthMetres = 0.18, LowStopMetres = 0.02, HighStopMetres = 0.22 };
+        var arm = FloatArm.Between(0.12, 0.18, 0.02, 0.22);
 
         Assert.Equal(-33.749, double.RadiansToDegrees(arm.AngleAt(0.02)), 5e-4);
         Assert.Equal(0.5, arm.TravelAt(0.12), 1e-12);

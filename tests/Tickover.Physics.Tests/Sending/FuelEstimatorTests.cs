@@ -1,3 +1,4 @@
+using Tickover.Physics.Gauges;
 using Tickover.Physics.Sending;
 
 namespace Tickover.Physics.Tests.Sending;

@@ -1,5 +1,5 @@
+using Tickover.Physics.Gauges;
 using Tickover.Physics.Sending;
-using SenderFamily = Tickover.Physics.Gauges.SenderFamily;
 
 namespace Tickover.Physics.Tests.Sending;
 

@@ -45,6 +45,21 @@ public sealed class HandOverDocumentTests
     }
 
     [Fact]
+    public void Tanks_stand_in_the_account_cut_through_with_what_was_last_in_them_and_what_the_pick_up_cannot_reach()
+    {
+        var record = Visits.Empty();
+        var sheet = new Worksheet { Visit = record.Visit.Id, Stage = Stage.Storage, Form = "tickover-tank-1", Name = "Saddle tanks", On = Visits.Today, Document = Visits.SampleFile("tern.tank.json") };
+
+        var text = PaperShop.Cells(PaperShop.Write(HandOverDocument.Of(record with { Worksheets = [sheet] }, Visits.Settings)));
+
+        Assert.Contains("The tanks hold 80.3 litres to the brim: left 40.2, right 40.2", text, StringComparison.Ordinal);
+        Assert.Contains("From behind, to scale", text, StringComparison.Ordinal);
+        Assert.Contains("Litres over the dip, car level", text, StringComparison.Ordinal);
+        Assert.Contains("Drawn with what was in when it was last read", text, StringComparison.Ordinal);
+        Assert.Contains("Below the dashed line 3.4 l stay in", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_gauge_described_on_a_worksheet_is_explained_though_nobody_filled_the_tanks_in_steps()
     {
         var record = Visits.Empty();

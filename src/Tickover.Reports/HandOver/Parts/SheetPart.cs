@@ -3,10 +3,12 @@ using Tickover.Reports.Leaks;
 using Tickover.Reports.Mixture;
 using Tickover.Reports.Paper;
 using Tickover.Reports.Supply;
+using Tickover.Reports.Tanks;
 using Tickover.Reports.Walls;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Leaks;
 using Tickover.Workshop.Supply;
+using Tickover.Workshop.Tanks;
 using Tickover.Workshop.Visits;
 using Tickover.Workshop.Walls;
 using Tickover.Workshop.Worksheets;
@@ -29,7 +31,9 @@ internal static class SheetPart
         {
             var named = new Paragraph(Prose.Bold(PaperText.Capital(sheet.Name)).Then($", {t.ShortDay(sheet.On)}"));
             var said = new Paragraph(Prose.Bold($"{account!.Heading}. ").Then(account.Sentences.Count > 0 ? account.Sentences[0] : ""));
-            yield return Picture(sheet) is { } picture ? new Together([named, picture, said]) : new Together([named, said]);
+            yield return Picture(sheet) is not { } picture ? new Together([named, said])
+                : sheet.Form is TankDocument.Format ? new Together([named, picture, new Paragraph(Prose.Of(picture.Label)), said])
+                : new Together([named, picture, said]);
             if (account.Sentences.Count > 1)
             {
                 yield return new Items([.. account.Sentences.Skip(1).Select(Prose.Of)]);
@@ -43,6 +47,7 @@ internal static class SheetPart
         LeakDocument.Format => Leak(sheet.Document),
         GaugeDocument.Format => Gauge(sheet.Document),
         SupplyDocument.Format => Supply(sheet.Document),
+        TankDocument.Format => Tanks(sheet.Document),
         _ => null,
     };
 
@@ -92,5 +97,20 @@ internal static class SheetPart
         var view = new SupplyView { Analysis = SupplyAnalyst.Of(supply), IdPrefix = "supply" };
         var frame = new SupplyFrame(view);
         return new Figure(d => SupplyPicture.Draw(d, view, frame), frame.Width, frame.Bottom, SupplySentence.Of(view));
+    }
+
+    // With what was last known to be in; where nothing was read, half full, and the sentence says so.
+    private static Figure? Tanks(string document)
+    {
+        if (TankDocument.Read(document).Set is not { Tanks.Count: > 0 } set)
+        {
+            return null;
+        }
+
+        var known = set.LastKnownLitres is { } litres ? Math.Min(litres, set.CapacityLitres) : (double?)null;
+        var view = new TankView { Analysis = TankAnalyst.Of(set), Litres = known ?? set.CapacityLitres / 2, IdPrefix = "tanks" };
+        var frame = new TankFrame(view);
+        var drawn = known is null ? "Drawn half full, for nobody noted what was in" : "Drawn with what was in when it was last read";
+        return new Figure(d => TankPicture.Draw(d, view, frame), frame.Width, frame.Height, $"{drawn}. {TankSentence.Of(view)}");
     }
 }

@@ -20,6 +20,7 @@ import { followRounds } from "./balance.js";
 import { followPedal } from "./pedal.js";
 import { followSliders } from "./follow.js";
 import { playGauges } from "./gauge.js";
+import { sketchTanks } from "./sketch.js";
 
 askAboutFigures();
 followSwaps();
@@ -41,3 +42,4 @@ followWaits();
 followPedal();
 followSliders();
 playGauges();
+sketchTanks();

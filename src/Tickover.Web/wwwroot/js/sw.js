@@ -125,8 +125,9 @@ async function putBy(request, answer) {
 /** @param {Request} request */
 async function lastSeen(request) {
   const cache = await caches.open(pagesCache);
-  // The pedal of a linkage may have been moved since; the page can move it again.
-  const moved = new URL(request.url).pathname.startsWith("/linkages/");
+  // The pedal of a linkage may have been moved since, a sketch drawn on; those pages can follow their address themselves.
+  const path = new URL(request.url).pathname;
+  const moved = path.startsWith("/linkages/") || path.endsWith("/outline");
   const seen = (await cache.match(request.url, { ignoreVary: true })) ?? (moved ? await cache.match(request.url, { ignoreVary: true, ignoreSearch: true }) : undefined);
   if (!seen) {
     return null;

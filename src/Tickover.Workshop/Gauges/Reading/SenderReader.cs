@@ -1,7 +1,7 @@
+using Tickover.Physics.Gauges;
 using Tickover.Physics.Sending;
 using Tickover.Workshop.Cars.Reading;
 using Tickover.Workshop.Linkages.Reading;
-using SenderFamily = Tickover.Physics.Gauges.SenderFamily;
 
 namespace Tickover.Workshop.Gauges.Reading;
 

@@ -99,13 +99,10 @@ internal sealed class GaugingReader(ObjectReader root, IReadOnlyList<TankPart> t
             arm.Faults.Add(arm.At("length"), FormattableString.Invariant($"An arm of {length} mm does not reach its stops from {pivot} mm"), "an arm at least as long as from the pivot's height to either stop", "Measure pivot, arm and stops again.");
         }
 
-        return new FloatArm
-        {
-            PivotMetres = TankUnits.Metres(pivot),
-            LengthMetres = TankUnits.Metres(length),
-            LowStopMetres = TankUnits.Metres(low),
-            HighStopMetres = TankUnits.Metres(high),
-        };
+        // An arm that cannot be is not built: its faults are told already.
+        return high > low && Math.Abs(high - pivot) <= length && Math.Abs(low - pivot) <= length
+            ? FloatArm.Between(TankUnits.Metres(pivot), TankUnits.Metres(length), TankUnits.Metres(low), TankUnits.Metres(high))
+            : null;
     }
 
     private GaugePart? Gauge()
