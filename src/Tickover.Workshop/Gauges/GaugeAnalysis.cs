@@ -32,6 +32,11 @@ public sealed record GaugeAnalysis
     /// <summary>Whether the model was used within its range.</summary>
     public required Validity Validity { get; init; }
 
+    /// <summary>What a needle at rest means, the car level and the tanks levelled.</summary>
+    /// <param name="needle">0 at E, 1 at F.</param>
+    /// <returns>m³ in both tanks; the middle where several amounts share a needle.</returns>
+    public double CubicMetresAt(double needle) => new NeedleScale(Story.Tanks).CubicMetresAt(needle);
+
     /// <summary>Truth, needle and estimate side by side, at each moment.</summary>
     /// <returns>The moments in their order.</returns>
     public IReadOnlyList<GaugeMoment> Moments() =>

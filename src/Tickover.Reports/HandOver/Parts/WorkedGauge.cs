@@ -1,5 +1,4 @@
 using System.Globalization;
-using Tickover.Physics.Sending;
 using Tickover.Reports.Paper;
 using Tickover.Workshop.Gauges;
 using Tickover.Workshop.Visits.Measures;
@@ -23,9 +22,8 @@ internal static class WorkedGauge
         yield return new Paragraph(words);
         yield return new Heading(3, t.Say("What the needle means"));
         var volume = MeasureCatalogue.Find("strappingLitres")!;
-        var scale = new NeedleScale(story.Tanks);
         yield return t.TableOr("", "Needle and fuel", [new Column("Needle"), Column.OfFigures("In the tanks")],
-            [.. Places.Select(p => (IReadOnlyList<Prose>)[Prose.Bold(GaugeScale.Show(p)), Prose.Of(ShownMeasure.Text(volume, scale.CubicMetresAt(p), t.House.Units))])]);
+            [.. Places.Select(p => (IReadOnlyList<Prose>)[Prose.Bold(GaugeScale.Show(p)), Prose.Of(ShownMeasure.Text(volume, analysis.CubicMetresAt(p), t.House.Units))])]);
         yield return t.Note("Worked out from the shape of the tanks and from the sender, on level ground and levelled; not measured by filling in steps. How much of it the engine cannot reach was not measured, so fill up well before E.");
     }
 }
