@@ -46,7 +46,8 @@ public sealed class TypeShapeTests
     {
         string[] hollow = ["Manager", "Helper", "Helpers", "Util", "Utils", "Utility", "Impl"];
 
-        var named = House.All.SelectMany(a => a.GetTypes()).Select(t => t.Name).Where(n => !n.Contains("_generated>", StringComparison.Ordinal)).Where(n => hollow.Any(h => n.EndsWith(h, StringComparison.Ordinal)));
+        // A name with a bracket in it was given by a generator, not by one of us.
+        var named = House.All.SelectMany(a => a.GetTypes()).Where(t => !t.FullName!.Contains('<', StringComparison.Ordinal)).Select(t => t.Name).Where(n => hollow.Any(h => n.EndsWith(h, StringComparison.Ordinal)));
 
         Assert.Empty(named);
     }
